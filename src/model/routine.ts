@@ -1,0 +1,35 @@
+/**
+ * A routine: the moves a robot runs, open loop, from its entry pose. Signs: forward and left (counter-clockwise) positive.
+ * Every move starts and ends at rest, with a trapezoidal speed profile.
+ */
+export type Move =
+  /** Straight. */
+  | { readonly kind: "drive"; readonly distanceMm: number; readonly speedMmPerS: number }
+  /** On the spot, about the axle midpoint. */
+  | { readonly kind: "turn"; readonly angleRad: number; readonly rateRadPerS: number }
+  /** The axle midpoint drives `distanceMm` along a circle while the heading changes by `angleRad`. */
+  | {
+      readonly kind: "arc";
+      readonly distanceMm: number;
+      readonly angleRad: number;
+      readonly speedMmPerS: number;
+    }
+  /** Straight until a wall (or the wedge's edge) stops it: nominal distance plus an overrun of the same sign; the robot pushes on until the time for both has passed, and squares up if its drive can turn it. */
+  | {
+      readonly kind: "toWall";
+      readonly distanceMm: number;
+      readonly overrunMm: number;
+      readonly speedMmPerS: number;
+    }
+  | { readonly kind: "wait"; readonly durationS: number };
+
+export interface Routine {
+  /** Short, stable, unique in its project: the same project always gives the same id for the same routine. */
+  readonly id: string;
+  /** Name of the pattern that made it, or "own". */
+  readonly pattern: string;
+  /** One line in plain words. */
+  readonly label: string;
+  readonly params: Readonly<Record<string, number | string | boolean>>;
+  readonly moves: readonly Move[];
+}
