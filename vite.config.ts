@@ -1,6 +1,48 @@
+import { fileURLToPath } from "node:url";
 import { svelte } from "@sveltejs/vite-plugin-svelte";
-import { defineConfig } from "vite";
+import { defineConfig } from "vitest/config";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+
+/** One test project: its files, and what it needs before it starts. */
+function suite(name: string, options: { readonly needs?: readonly string[]; readonly slow?: boolean } = {}) {
+  const { needs = [], slow = false } = options;
+  return {
+    extends: true as const,
+    test: {
+      name,
+      include: [`tests/${name}/**/*.test.ts`],
+      globalSetup: needs.map((need) => `tests/support/${need}.setup.ts`),
+      setupFiles: ["tests/support/console.setup.ts"],
+      testTimeout: slow ? 120_000 : 30_000,
+      hookTimeout: slow ? 120_000 : 30_000,
+    },
+  };
+}
 
 export default defineConfig({
-  plugins: [svelte()],
+  root: process.env.VITEST ? here : `${here}src/app`,
+  base: "./",
+  cacheDir: `${here}node_modules/.vite`,
+  plugins: [svelte({ configFile: `${here}svelte.config.js` })],
+  worker: { format: "es" },
+  build: {
+    outDir: `${here}dist/app`,
+    emptyOutDir: true,
+    target: "es2022",
+    // pixi.js alone is above the default of 500 kB.
+    chunkSizeWarningLimit: 1000,
+  },
+  server: { fs: { allow: [here] } },
+  test: {
+    projects: [
+      suite("unit"),
+      suite("property", { slow: true }),
+      suite("published"),
+      suite("reference"),
+      suite("golden", { needs: ["built"], slow: true }),
+      suite("cli", { needs: ["built"], slow: true }),
+      suite("browser", { needs: ["built", "browser"], slow: true }),
+    ],
+  },
 });
