@@ -1,0 +1,13 @@
+import { parentPort } from "node:worker_threads";
+import { Answerer } from "./answer.ts";
+import type { Request } from "./protocol.ts";
+import { transfersOf } from "./transfers.ts";
+
+/** Entry of a worker thread in Node. */
+const port = parentPort;
+if (!port) throw new Error("nodeWorker runs in a worker thread only");
+const answerer = new Answerer();
+port.on("message", (request: Request) => {
+  const reply = answerer.reply(request);
+  port.postMessage(reply, transfersOf(reply));
+});

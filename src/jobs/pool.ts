@@ -1,0 +1,198 @@
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import { KnownKeys } from "./knownKeys.ts";
+import type { Answers, Reply, Request, Subject, TaskKind, TaskOf } from "./protocol.ts";
+import { SubjectKeys } from "./subjectKeys.ts";
+import type { StartThread, Thread } from "./thread.ts";
+
+export interface RunOptions {
+  /** Aborting rejects with the signal's reason. A task under way is left to end and its answer dropped. */
+  readonly signal?: AbortSignal | undefined;
+  /** Goes before everything that waits: for what a person is looking at right now. */
+  readonly urgent?: boolean;
+}
+
+/** A task is tried on this many workers in turn before it counts as the cause of their deaths. */
+const ATTEMPTS = 2;
+
+interface Job {
+  readonly key: number;
+  readonly subject: Subject;
+  readonly task: TaskOf<TaskKind>;
+  attempts: number;
+  settled: boolean;
+  /** Stops listening to the signal. */
+  unwatch: () => void;
+  readonly resolve: (answer: Answers[TaskKind]) => void;
+  readonly reject: (reason: unknown) => void;
+}
+
+interface Seat {
+  readonly thread: Thread;
+  readonly known: KnownKeys;
+  /** The task under way and the id of its request; null while idle. */
+  current: { readonly id: number; readonly job: Job } | null;
+}
+
+/**
+ * Shares tasks out over a few workers, one task per worker at a time, first come first served. Workers start when first
+ * needed and stay. One that dies is replaced, and its task done again once; if that worker dies too, the task rejects
+ * with the reason.
+ */
+export class Pool {
+  readonly size: number;
+  readonly #start: StartThread;
+  readonly #keys = new SubjectKeys();
+  readonly #seats: Seat[] = [];
+  readonly #waiting: Job[] = [];
+  #nextId = 1;
+  #closed = false;
+
+  /** @param size most workers at a time, at least 1 */
+  constructor(start: StartThread, size: number) {
+    if (!Number.isInteger(size) || size < 1) throw new RangeError(`pool size ${size}: a whole number ≥ 1`);
+    this.#start = start;
+    this.size = size;
+  }
+
+  /**
+   * Runs one task in a worker. Project and routine must be plain data, and not change afterwards: workers keep them.
+   * @returns the answer; rejects with the signal's reason, or an Error with what went wrong in the worker
+   */
+  run<K extends TaskKind>(
+    project: Project,
+    routine: Routine,
+    task: TaskOf<K>,
+    options: RunOptions = {},
+  ): Promise<Answers[K]> {
+    if (this.#closed) return Promise.reject(new Error("the pool is closed"));
+    const { signal } = options;
+    if (signal?.aborted) return Promise.reject(signal.reason);
+    const answer = new Promise<Answers[TaskKind]>((resolve, reject) => {
+      const key = this.#keys.keyOf(project, routine);
+      const job: Job = {
+        key,
+        subject: { project, routine },
+        task,
+        attempts: 0,
+        settled: false,
+        unwatch: () => {},
+        resolve,
+        reject,
+      };
+      if (options.urgent) this.#waiting.unshift(job);
+      else this.#waiting.push(job);
+      if (signal) this.#watch(job, signal);
+      this.#fill();
+    });
+    // The reply to a task has the type that Answers gives for its kind; see answer.ts.
+    return answer as Promise<Answers[K]>;
+  }
+
+  /** Ends all workers; what waits or is under way rejects. */
+  close(): void {
+    this.#closed = true;
+    const jobs = [...this.#waiting, ...this.#seats.flatMap((seat) => seat.current?.job ?? [])];
+    for (const seat of this.#seats) {
+      seat.current = null;
+      seat.thread.close();
+    }
+    this.#seats.length = 0;
+    this.#waiting.length = 0;
+    for (const job of jobs) fail(job, new Error("the pool is closed"));
+  }
+
+  #fill(): void {
+    for (let job = this.#waiting[0]; job; job = this.#waiting[0]) {
+      try {
+        const seat = this.#seats.find((each) => each.current === null) ?? this.#open();
+        if (!seat) return;
+        this.#waiting.shift();
+        this.#give(seat, job);
+      } catch (fault) {
+        // No worker could be started, or the subject cannot be sent.
+        this.#drop(job);
+        fail(job, fault);
+      }
+    }
+  }
+
+  #open(): Seat | null {
+    if (this.#seats.length >= this.size) return null;
+    const thread = this.#start({
+      reply: (reply) => this.#settle(seat, reply),
+      died: (reason) => this.#bury(seat, reason),
+    });
+    const seat: Seat = { thread, known: new KnownKeys(), current: null };
+    this.#seats.push(seat);
+    return seat;
+  }
+
+  #give(seat: Seat, job: Job): void {
+    const id = this.#nextId++;
+    const { isNew, forget } = seat.known.use(job.key);
+    const subject = isNew ? job.subject : null;
+    const request: Request = { id, key: job.key, subject, forget, task: job.task };
+    job.attempts += 1;
+    seat.current = { id, job };
+    try {
+      seat.thread.post(request);
+    } catch (fault) {
+      // Nothing was sent, so the worker must not be taken to know the key.
+      seat.known.drop(job.key);
+      seat.current = null;
+      throw fault;
+    }
+  }
+
+  #settle(seat: Seat, reply: Reply): void {
+    // A reply to anything but the request under way is stale.
+    if (seat.current?.id !== reply.id) return;
+    const { job } = seat.current;
+    seat.current = null;
+    if (reply.ok) succeed(job, reply.answer);
+    else fail(job, new Error(reply.fault));
+    this.#fill();
+  }
+
+  #bury(seat: Seat, reason: string): void {
+    const place = this.#seats.indexOf(seat);
+    if (place < 0) return;
+    this.#seats.splice(place, 1);
+    const job = seat.current?.job;
+    seat.current = null;
+    if (job && !job.settled) {
+      if (job.attempts < ATTEMPTS) this.#waiting.unshift(job);
+      else fail(job, new Error(`a worker ended before it answered: ${reason}`));
+    }
+    this.#fill();
+  }
+
+  #watch(job: Job, signal: AbortSignal): void {
+    const abort = (): void => {
+      this.#drop(job);
+      fail(job, signal.reason);
+    };
+    signal.addEventListener("abort", abort, { once: true });
+    job.unwatch = () => signal.removeEventListener("abort", abort);
+  }
+
+  #drop(job: Job): void {
+    const place = this.#waiting.indexOf(job);
+    if (place >= 0) this.#waiting.splice(place, 1);
+  }
+}
+
+function succeed(job: Job, answer: Answers[TaskKind]): void {
+  if (job.settled) return;
+  job.settled = true;
+  job.unwatch();
+  job.resolve(answer);
+}
+
+function fail(job: Job, reason: unknown): void {
+  if (job.settled) return;
+  job.settled = true;
+  job.unwatch();
+  job.reject(reason);
+}

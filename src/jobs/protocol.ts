@@ -1,0 +1,46 @@
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import type { Coverage } from "../score/coverage.ts";
+import type { TrialBatch, TrialOutcome } from "../trial/outcome.ts";
+import type { Recording } from "../trial/recording.ts";
+
+/** What passes between a pool and its workers; the same in the browser and in Node. Everything here survives a structured clone. */
+
+/** What a task is about. A worker keeps it, and what it derives from it, under the key the pool gave it. */
+export interface Subject {
+  readonly project: Project;
+  readonly routine: Routine;
+}
+
+export type Task =
+  /** Trials `from` (included) to `to` (excluded). */
+  | { readonly kind: "stress"; readonly seed: number; readonly from: number; readonly to: number }
+  /** One trial with its recording. */
+  | { readonly kind: "record"; readonly seed: number; readonly index: number }
+  | { readonly kind: "coverage" };
+
+/** What each kind of task is answered with. */
+export interface Answers {
+  readonly stress: TrialBatch;
+  readonly record: { readonly outcome: TrialOutcome; readonly recording: Recording };
+  readonly coverage: Coverage;
+}
+
+export type TaskKind = Task["kind"];
+export type TaskOf<K extends TaskKind> = Extract<Task, { readonly kind: K }>;
+
+export interface Request {
+  /** Increasing; the reply carries it back. */
+  readonly id: number;
+  readonly key: number;
+  /** Sent with a key's first task in this worker only. */
+  readonly subject: Subject | null;
+  /** Keys the worker will not be asked about again before it gets their subject anew. */
+  readonly forget: readonly number[];
+  readonly task: Task;
+}
+
+export type Reply =
+  | { readonly id: number; readonly ok: true; readonly answer: Answers[TaskKind] }
+  /** The task itself threw: asking again would give the same. */
+  | { readonly id: number; readonly ok: false; readonly fault: string };

@@ -1,0 +1,35 @@
+import type { Reply } from "./protocol.ts";
+import type { StartThread } from "./thread.ts";
+
+/** Workers of this page. */
+export const webThreads: StartThread = (events) => {
+  const worker = new Worker(new URL("./browserWorker.ts", import.meta.url), { type: "module" });
+  let isOver = false;
+  const die = (reason: string): void => {
+    if (isOver) return;
+    isOver = true;
+    worker.terminate();
+    events.died(reason);
+  };
+  worker.onmessage = (event: MessageEvent<Reply>) => {
+    if (!isOver) events.reply(event.data);
+  };
+  // A worker whose file cannot be loaded gives an error event without a message.
+  worker.onerror = (event) => die(event.message || "its program could not be loaded");
+  worker.onmessageerror = () => die("its answer could not be read");
+  return {
+    post: (request) => worker.postMessage(request),
+    close: () => {
+      isOver = true;
+      worker.terminate();
+    },
+  };
+};
+
+/** Workers worth having on this machine: one core is left to the page. */
+export function webPoolSize(cores = navigator.hardwareConcurrency): number {
+  return Math.min(Math.max(1, cores - 1), MOST_WORKERS);
+}
+
+/** Each worker compiles and warms up the engine on its own: with more, a short job spends its time on that. */
+const MOST_WORKERS = 6;
