@@ -1,0 +1,39 @@
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { afterAll, afterEach, expect, inject } from "vitest";
+
+/** What browser tests share. Import it, and pages close themselves after each test, the connection after each file. */
+
+/** Address of the built page, with a slash at its end. */
+export const baseUrl = inject("baseUrl");
+
+let connection: Promise<Browser> | null = null;
+const opened: { readonly page: Page; readonly faults: string[] }[] = [];
+
+/**
+ * Opens a page of its own (no storage shared with others) at a path below the base URL. A test in whose course the page
+ * throws, or writes an error to its console, fails.
+ */
+export async function openPage(path = "", options: BrowserContextOptions = {}): Promise<Page> {
+  connection ??= chromium.connect(inject("chromiumEndpoint"));
+  const context = await (await connection).newContext(options);
+  const page = await context.newPage();
+  const faults: string[] = [];
+  page.on("pageerror", (fault) => faults.push(String(fault)));
+  page.on("console", (message) => {
+    if (message.type() === "error") faults.push(message.text());
+  });
+  opened.push({ page, faults });
+  await page.goto(baseUrl + path);
+  return page;
+}
+
+afterEach(async () => {
+  const done = opened.splice(0);
+  for (const { page } of done) await page.context().close();
+  expect(done.flatMap(({ faults }) => faults)).toEqual([]);
+});
+
+afterAll(async () => {
+  await (await connection)?.close();
+  connection = null;
+});
