@@ -1,0 +1,144 @@
+import { boundingBox, polygonsTouch } from "../geometry/polygon.ts";
+import { cos } from "../num/elementary.ts";
+import { CHECK_TOLERANCE_MM, mm } from "./checkZone.ts";
+import type { Issue } from "./issue.ts";
+import { robotOutline } from "./outline.ts";
+import type { Robot } from "./robot.ts";
+import { canTurnSomewhere, reachMm } from "./turningRoom.ts";
+import type { PointMm, Zone } from "./zone.ts";
+import { type EntryOutlines, entryOutlines, rectPolygon, wedgeTriangle } from "./zoneFrame.ts";
+
+/** Whether this robot fits this zone: through the doorway, where it starts, and somewhere to turn. */
+export function checkEntry(zone: Zone, robot: Robot): readonly Issue[] {
+  const outlines = entryOutlines(zone, robot);
+  const width = checkDoorwayWidth(zone, robot, outlines);
+  return [
+    ...width,
+    // A robot wider than the doorway stands in its posts wherever it starts: said once.
+    ...(width.length > 0 ? [] : checkStart(zone, outlines)),
+    ...checkObstacles(zone, robot, outlines),
+    ...checkTurning(zone, robot),
+  ];
+}
+
+/** Seen along the heading, the doorway is narrower than measured along its wall. */
+function checkDoorwayWidth(zone: Zone, robot: Robot, outlines: EntryOutlines): readonly Issue[] {
+  if (outlines.footprint.every((point) => beyondWalls(zone, point) <= CHECK_TOLERANCE_MM)) return [];
+  const box = boundingBox(robotOutline(robot).footprint);
+  const across = box.maxYMm - box.minYMm;
+  const opening = zone.doorway.widthMm * Math.abs(cos(robot.entry.headingRad));
+  if (across <= opening + CHECK_TOLERANCE_MM) return [];
+  const message = `The robot is wider than the doorway it comes through: make it narrower, or let it start wholly inside the zone (robot.entry.insetMm).`;
+  return [
+    {
+      code: "robot-wider-than-doorway",
+      path: "robot.shape",
+      message,
+      got: `${mm(across)} across its heading`,
+      expected: `at most ${mm(opening)}`,
+    },
+  ];
+}
+
+/** What lies outside the zone must be in the doorway. */
+function checkStart(zone: Zone, { footprint }: EntryOutlines): readonly Issue[] {
+  const { wall, centreMm, widthMm } = zone.doorway;
+  const upright = wall === "left" || wall === "right";
+  const outside = pointsOnOrOutsideWalls(zone, footprint);
+  const inPost = outside.some((point) => {
+    const along = upright ? point.yMm : point.xMm;
+    return (
+      otherWallsBeyond(zone, point) > CHECK_TOLERANCE_MM ||
+      Math.abs(along - centreMm) > widthMm / 2 + CHECK_TOLERANCE_MM
+    );
+  });
+  if (!inPost) return [];
+  const box = boundingBox(footprint);
+  const got = `x ${mm(box.minXMm)} to ${mm(box.maxXMm)}, y ${mm(box.minYMm)} to ${mm(box.maxYMm)}`;
+  const message =
+    "Where it starts, the robot stands in a wall: change robot.entry (alongMm, insetMm, headingDeg).";
+  return [
+    {
+      code: "entry-in-wall",
+      path: "robot.entry",
+      message,
+      got,
+      expected: "inside the zone or in the doorway",
+    },
+  ];
+}
+
+/** How far outside the zone a point lies, mm; 0 or negative inside. */
+function beyondWalls(zone: Zone, { xMm, yMm }: PointMm): number {
+  return Math.max(-xMm, -yMm, xMm - zone.widthMm, yMm - zone.heightMm);
+}
+
+/** The same without the doorway's wall. */
+function otherWallsBeyond(zone: Zone, { xMm, yMm }: PointMm): number {
+  const beyond = { left: -xMm, right: xMm - zone.widthMm, bottom: -yMm, top: yMm - zone.heightMm };
+  return Math.max(...WALL_NAMES.filter((wall) => wall !== zone.doorway.wall).map((wall) => beyond[wall]));
+}
+
+const WALL_NAMES = ["left", "right", "bottom", "top"] as const;
+
+/** The vertices outside the zone and the points where an edge crosses the doorway's wall: the extremes of the part outside. */
+function pointsOnOrOutsideWalls(zone: Zone, outline: readonly PointMm[]): readonly PointMm[] {
+  return outline.flatMap((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    const outA = beyondWalls(zone, a);
+    const outB = beyondWalls(zone, b);
+    const outside = outA > CHECK_TOLERANCE_MM ? [a] : [];
+    const doorA = doorwayWallBeyond(zone, a);
+    const doorB = doorwayWallBeyond(zone, b);
+    if (outA <= CHECK_TOLERANCE_MM === outB <= CHECK_TOLERANCE_MM || doorA > 0 === doorB > 0) return outside;
+    const share = doorA / (doorA - doorB);
+    return [...outside, { xMm: a.xMm + share * (b.xMm - a.xMm), yMm: a.yMm + share * (b.yMm - a.yMm) }];
+  });
+}
+
+function doorwayWallBeyond(zone: Zone, { xMm, yMm }: PointMm): number {
+  const beyond = { left: -xMm, right: xMm - zone.widthMm, bottom: -yMm, top: yMm - zone.heightMm };
+  return beyond[zone.doorway.wall];
+}
+
+function checkObstacles(zone: Zone, robot: Robot, { footprint, ground }: EntryOutlines): readonly Issue[] {
+  const issues: Issue[] = [];
+  if (!robot.climbsWedge && polygonsTouch(ground, wedgeTriangle(zone))) {
+    const message = "Where it starts, the robot stands on the wedge: change robot.entry or move the wedge.";
+    issues.push({
+      code: "entry-on-wedge",
+      path: "robot.entry",
+      message,
+      got: "on the wedge",
+      expected: "clear of the wedge",
+    });
+  }
+  zone.keepOuts.forEach((rect, i) => {
+    if (!polygonsTouch(footprint, rectPolygon(rect))) return;
+    const message = "Where the robot starts there is a keep-out: move one of the two.";
+    issues.push({
+      code: "keep-out-on-entry",
+      path: `zone.keepOuts[${i}]`,
+      message,
+      got: "under the robot",
+      expected: "clear of the robot's start",
+    });
+  });
+  return issues;
+}
+
+function checkTurning(zone: Zone, robot: Robot): readonly Issue[] {
+  if (canTurnSomewhere(zone, robot)) return [];
+  const reach = reachMm(robotOutline(robot).footprint);
+  const message = "The robot can turn on the spot nowhere in this zone: it is too large for it.";
+  const expected = "a free circle that large somewhere between walls, keep-outs and wedge";
+  return [
+    {
+      code: "robot-cannot-turn",
+      path: "robot.shape",
+      message,
+      got: `it sweeps a circle of ${mm(2 * reach)}`,
+      expected,
+    },
+  ];
+}

@@ -1,0 +1,184 @@
+import { boundingBox, isSimple } from "../geometry/polygon.ts";
+import { mm } from "./checkZone.ts";
+import type { Issue } from "./issue.ts";
+import { robotOutline } from "./outline.ts";
+import type { ArmsShape, BodyMm, PolygonShape, Robot, ScoopShape } from "./robot.ts";
+import type { PointMm } from "./zone.ts";
+
+const SHAPE = "robot.shape";
+
+/** Smallest robot that makes sense, along its longer side, mm. */
+const SMALLEST_ROBOT_MM = 20;
+
+/** What contradicts itself in a robot. An own outline is told from its sides: neighbours alike first, then crossings. */
+export function checkRobot(robot: Robot): readonly Issue[] {
+  const shape = checkShape(robot);
+  const ground =
+    robot.ground.kind === "polygon" ? checkOutline(robot.ground.outline, "robot.ground.outlineMm") : [];
+  return [...shape, ...ground];
+}
+
+function checkShape(robot: Robot): readonly Issue[] {
+  const { shape } = robot;
+  if (shape.kind === "polygon") {
+    return [...checkOutline(shape.outline, `${SHAPE}.outlineMm`), ...checkPusherEdges(shape)];
+  }
+  const issues = [
+    ...checkAxle(shape),
+    ...(shape.kind === "arms" ? checkArms(shape) : shape.kind === "scoop" ? checkScoop(shape) : []),
+  ];
+  if (issues.length > 0 || isSimple(robotOutline(robot).footprint)) return issues;
+  const message = "With these lengths the robot's outline crosses itself; check them against a drawing.";
+  return [
+    {
+      code: "outline-crosses-itself",
+      path: SHAPE,
+      message,
+      got: "an outline that crosses itself",
+      expected: "a simple outline",
+    },
+  ];
+}
+
+function checkAxle(body: BodyMm): readonly Issue[] {
+  if (body.axleFromRearMm <= body.bodyLengthMm) return [];
+  const message = "The axle lies ahead of the body's front; it is measured from the body's rear edge.";
+  const expected = `at most ${mm(body.bodyLengthMm)}`;
+  return [
+    {
+      code: "axle-outside-body",
+      path: `${SHAPE}.axleFromRearMm`,
+      message,
+      got: mm(body.axleFromRearMm),
+      expected,
+    },
+  ];
+}
+
+/** The two arms must leave a gap at their roots and at their tips. */
+function checkArms(shape: ArmsShape): readonly Issue[] {
+  const { footprint, pusherEdges } = robotOutline({ shape, ground: { kind: "body" } });
+  // The right arm's part of the pusher is walked first, from its tip inward to the body; on it y is negative.
+  const right = pusherEdges
+    .slice(0, Math.floor(pusherEdges.length / 2))
+    .map((edge) => footprint[edge + 1]?.yMm ?? 0);
+  const least = -2 * Math.max(...right);
+  if (least > 0 && shape.armThicknessMm < shape.bodyWidthMm / 2) return [];
+  const message =
+    "The arms meet in front of the robot, so that no ball can come between them: make them shorter, thinner or turn them outward.";
+  return [
+    {
+      code: "arms-meet",
+      path: `${SHAPE}.armAngleDeg`,
+      message,
+      got: `a gap of ${mm(Math.max(0, least))}`,
+      expected: "a gap above 0 mm",
+    },
+  ];
+}
+
+/** The V's sides must be thin enough to start within the body's front. */
+function checkScoop(shape: ScoopShape): readonly Issue[] {
+  const half = shape.openingMm / 2;
+  const side = Math.sqrt(shape.depthMm * shape.depthMm + half * half);
+  const root = (shape.sideThicknessMm * side) / shape.depthMm;
+  if (root <= shape.bodyWidthMm / 2) return [];
+  const most = ((shape.bodyWidthMm / 2) * shape.depthMm) / side;
+  const message =
+    "The scoop's sides are too thick for so flat a V: at the body they would be wider than the body. Make them thinner or the scoop deeper.";
+  return [
+    {
+      code: "scoop-too-thick",
+      path: `${SHAPE}.sideThicknessMm`,
+      message,
+      got: mm(shape.sideThicknessMm),
+      expected: `at most ${mm(most)}`,
+    },
+  ];
+}
+
+function checkOutline(outline: readonly PointMm[], path: string): readonly Issue[] {
+  const issue = (
+    code: string,
+    at: string,
+    message: string,
+    got: string,
+    expected: string,
+  ): readonly Issue[] => [{ code, path: at, message, got, expected }];
+  if (outline.length < 3) {
+    return issue(
+      "too-few-vertices",
+      path,
+      "An outline needs at least 3 points.",
+      `${outline.length} points`,
+      "at least 3 points",
+    );
+  }
+  const repeated = outline.findIndex((point, i) => {
+    const next = outline[(i + 1) % outline.length];
+    return next?.xMm === point.xMm && next.yMm === point.yMm;
+  });
+  if (repeated >= 0) {
+    const message =
+      "This point is followed by the same point again; each is given once, the first not repeated at the end.";
+    const point = outline[repeated];
+    return issue(
+      "repeated-vertex",
+      `${path}[${repeated}]`,
+      message,
+      `[${point?.xMm}, ${point?.yMm}] twice`,
+      "each point once",
+    );
+  }
+  if (!isSimple(outline)) {
+    const message =
+      "The outline crosses or touches itself; give its points in the order in which they follow each other around the robot.";
+    return issue(
+      "outline-crosses-itself",
+      path,
+      message,
+      `${outline.length} points that cross`,
+      "a simple outline",
+    );
+  }
+  const box = boundingBox(outline);
+  const longer = Math.max(box.maxXMm - box.minXMm, box.maxYMm - box.minYMm);
+  if (longer >= SMALLEST_ROBOT_MM) return [];
+  return issue(
+    "outline-too-small",
+    path,
+    "The outline is too small for a robot; lengths are in mm.",
+    mm(longer),
+    `at least ${mm(SMALLEST_ROBOT_MM)}`,
+  );
+}
+
+function checkPusherEdges({ outline, pusherEdges }: PolygonShape): readonly Issue[] {
+  const path = `${SHAPE}.pusherEdges`;
+  const expected = `edge numbers from 0 to ${outline.length - 1}, each once`;
+  const issue = (code: string, message: string, got: string): Issue => ({
+    code,
+    path,
+    message,
+    got,
+    expected,
+  });
+  if (pusherEdges.length === 0) {
+    return [
+      issue(
+        "no-pusher",
+        "No edge is meant to touch balls; number at least one (edge 0 runs from point 0 to point 1).",
+        "none",
+      ),
+    ];
+  }
+  const issues: Issue[] = [];
+  const outside = pusherEdges.filter((edge) => !Number.isInteger(edge) || edge < 0 || edge >= outline.length);
+  if (outside.length > 0) {
+    issues.push(issue("edge-out-of-range", "There is no edge with this number.", outside.join(", ")));
+  }
+  const twice = pusherEdges.filter((edge, i) => pusherEdges.indexOf(edge) < i);
+  if (twice.length > 0)
+    issues.push(issue("repeated-edge", "An edge is numbered twice; keep one.", twice.join(", ")));
+  return issues;
+}

@@ -1,0 +1,191 @@
+import type { Issue } from "./issue.ts";
+import type { Wall, Wedge, Zone } from "./zone.ts";
+import { distanceToWedge, wallLengthMm } from "./zoneFrame.ts";
+
+/** Rounding of sums of lengths, mm; nobody measures to a micrometre. */
+export const CHECK_TOLERANCE_MM = 1e-6;
+
+/** What contradicts itself in a zone. */
+export function checkZone(zone: Zone): readonly Issue[] {
+  return [...checkWedge(zone), ...checkProfile(zone.wedge), ...checkDoorway(zone), ...checkKeepOuts(zone)];
+}
+
+function checkWedge(zone: Zone): readonly Issue[] {
+  const { legXMm, legYMm } = zone.wedge;
+  const leg = (key: string, length: number, side: number, name: string): Issue[] =>
+    length <= side
+      ? []
+      : [
+          {
+            code: "wedge-too-large",
+            path: `zone.wedge.${key}`,
+            message: `The wedge's leg is longer than the zone's ${name}; shorten it.`,
+            got: mm(length),
+            expected: `at most ${mm(side)}`,
+          },
+        ];
+  return [...leg("legXMm", legXMm, zone.widthMm, "width"), ...leg("legYMm", legYMm, zone.heightMm, "height")];
+}
+
+function checkProfile(wedge: Wedge): readonly Issue[] {
+  const { profile, lipMm: lip, riseMm: rise, runMm: run } = wedge;
+  const depth =
+    (wedge.legXMm * wedge.legYMm) / Math.sqrt(wedge.legXMm * wedge.legXMm + wedge.legYMm * wedge.legYMm);
+  const fault = (key: string, message: string, got: number, expected: string): readonly Issue[] => [
+    { code: "wedge-profile", path: `zone.wedge.${key}`, message, got: mm(got), expected },
+  ];
+  switch (profile) {
+    case "flat":
+      if (lip > 0)
+        return fault(
+          "lipMm",
+          "A flat wedge is a mark without a lip; take the lip out or choose a shelf.",
+          lip,
+          "0 mm",
+        );
+      return rise > 0
+        ? fault("riseMm", "A flat wedge has no rise; take it out or choose a ramp.", rise, "0 mm")
+        : [];
+    case "ramp":
+      return rise > lip
+        ? []
+        : fault(
+            "riseMm",
+            "A ramp rises from its lip to the corner: its rise must be above its lip.",
+            rise,
+            `above ${mm(lip)}`,
+          );
+    case "shelf":
+      if (rise < lip)
+        return fault(
+          "riseMm",
+          "A shelf does not fall from its lip; for that choose a tray.",
+          rise,
+          `at least ${mm(lip)}`,
+        );
+      if (rise > lip && run <= 0)
+        return fault(
+          "runMm",
+          "The shelf rises over no distance; give the length of its ramp.",
+          run,
+          "above 0 mm",
+        );
+      return run < depth
+        ? []
+        : fault(
+            "runMm",
+            "The shelf's ramp is longer than the wedge is deep; shorten it.",
+            run,
+            `below ${mm(depth)}`,
+          );
+    case "tray":
+      return rise < lip
+        ? []
+        : fault(
+            "riseMm",
+            "A tray falls from its lip toward the corner: its rise must be below its lip.",
+            rise,
+            `below ${mm(lip)}`,
+          );
+    default:
+      return profile satisfies never;
+  }
+}
+
+function checkDoorway(zone: Zone): readonly Issue[] {
+  const { wall, centreMm, widthMm } = zone.doorway;
+  const length = wallLengthMm(zone, wall);
+  const from = centreMm - widthMm / 2;
+  const to = centreMm + widthMm / 2;
+  const got = `from ${mm(from)} to ${mm(to)}`;
+  if (from < -CHECK_TOLERANCE_MM || to > length + CHECK_TOLERANCE_MM) {
+    const message = `The doorway reaches beyond its wall, which is ${mm(length)} long; move it or make it narrower.`;
+    return [
+      {
+        code: "doorway-outside-wall",
+        path: "zone.doorway.centreMm",
+        message,
+        got,
+        expected: `within 0 to ${mm(length)}`,
+      },
+    ];
+  }
+  const free = wallWithoutWedge(zone, wall);
+  if (from >= free.from - CHECK_TOLERANCE_MM && to <= free.to + CHECK_TOLERANCE_MM) return [];
+  const message = "The doorway and the wedge's leg share a part of the wall; move the doorway.";
+  return [
+    {
+      code: "doorway-on-wedge",
+      path: "zone.doorway.centreMm",
+      message,
+      got,
+      expected: `within ${mm(free.from)} to ${mm(free.to)}`,
+    },
+  ];
+}
+
+/** The stretch of a wall that the wedge leaves free. */
+function wallWithoutWedge(zone: Zone, wall: Wall): { readonly from: number; readonly to: number } {
+  const { corner, legXMm, legYMm } = zone.wedge;
+  const right = corner === "lower-right" || corner === "upper-right";
+  const upper = corner === "upper-left" || corner === "upper-right";
+  const length = wallLengthMm(zone, wall);
+  const upright = wall === "left" || wall === "right";
+  const touches = upright ? (wall === "right") === right : (wall === "top") === upper;
+  const leg = touches ? (upright ? legYMm : legXMm) : 0;
+  const atEnd = upright ? upper : right;
+  return atEnd ? { from: 0, to: length - leg } : { from: leg, to: length };
+}
+
+function checkKeepOuts(zone: Zone): readonly Issue[] {
+  return zone.keepOuts.flatMap((rect, i) => {
+    const path = `zone.keepOuts[${i}]`;
+    const right = rect.xMm + rect.widthMm;
+    const top = rect.yMm + rect.heightMm;
+    const got = `x ${mm(rect.xMm)} to ${mm(right)}, y ${mm(rect.yMm)} to ${mm(top)}`;
+    const issue = (code: string, message: string, expected: string): Issue => ({
+      code,
+      path,
+      message,
+      got,
+      expected,
+    });
+    if (rect.xMm < 0 || rect.yMm < 0 || right > zone.widthMm || top > zone.heightMm) {
+      const expected = `within x 0 to ${mm(zone.widthMm)}, y 0 to ${mm(zone.heightMm)}`;
+      return [
+        issue("keep-out-outside", "The keep-out reaches out of the zone; cut it off at the walls.", expected),
+      ];
+    }
+    const corners = [rect.xMm, right].flatMap((x) => [rect.yMm, top].map((y) => distanceToWedge(zone, x, y)));
+    const issues: Issue[] = [];
+    if (Math.min(...corners) < 0) {
+      issues.push(
+        issue("keep-out-on-wedge", "The keep-out lies over the wedge; move it.", "clear of the wedge"),
+      );
+    }
+    if (blocksDoorway(zone, rect.xMm, right, rect.yMm, top)) {
+      issues.push(
+        issue("keep-out-in-doorway", "The keep-out stands in the doorway; move it.", "clear of the doorway"),
+      );
+    }
+    return issues;
+  });
+}
+
+function blocksDoorway(zone: Zone, left: number, right: number, bottom: number, top: number): boolean {
+  const { wall, centreMm, widthMm } = zone.doorway;
+  const atWall = {
+    left: left <= 0,
+    right: right >= zone.widthMm,
+    bottom: bottom <= 0,
+    top: top >= zone.heightMm,
+  };
+  const upright = wall === "left" || wall === "right";
+  const [from, to] = upright ? [bottom, top] : [left, right];
+  return atWall[wall] && to > centreMm - widthMm / 2 && from < centreMm + widthMm / 2;
+}
+
+/** A length for people: as many digits as matter. */
+export function mm(length: number): string {
+  return `${Math.round(length * 100) / 100} mm`;
+}

@@ -1,0 +1,69 @@
+import type { Issue } from "./issue.ts";
+import type { JsonValue } from "./json.ts";
+
+/** Nobody reads more; a broken file could give one for each of its bytes. */
+const MAX_ISSUES = 200;
+const MAX_PATH_LENGTH = 120;
+
+/** Collects what is wrong with a file, in the order in which it is found. */
+export class Findings {
+  private readonly issues: Issue[] = [];
+  private dropped = 0;
+
+  add(issue: Issue): void {
+    if (this.issues.length >= MAX_ISSUES) this.dropped++;
+    else this.issues.push({ ...issue, path: cut(issue.path, MAX_PATH_LENGTH) });
+  }
+
+  addAll(issues: readonly Issue[]): void {
+    for (const issue of issues) this.add(issue);
+  }
+
+  /** Grows with every issue: compare before and after to know whether a part was read cleanly. */
+  get count(): number {
+    return this.issues.length + this.dropped;
+  }
+
+  /** All issues; when there were too many, the last one says so. */
+  all(): readonly Issue[] {
+    if (this.dropped === 0) return this.issues;
+    const message = `There are ${this.dropped} more issues; mend these first.`;
+    return [
+      ...this.issues,
+      { code: "too-many-issues", path: "", message, got: `${this.count} issues`, expected: "none" },
+    ];
+  }
+
+  /** Swallows everything: for the inside of something whose absence has been reported already. */
+  muted(): Findings {
+    return new MutedFindings();
+  }
+}
+
+class MutedFindings extends Findings {
+  override add(): void {}
+  override muted(): Findings {
+    return this;
+  }
+}
+
+/** A value, printed shortly and safely. */
+export function describe(value: JsonValue): string {
+  if (typeof value === "string") return `"${cut(value.replace(/\p{Cc}+/gu, " "), 40)}"`;
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (value instanceof Map) return `an object with ${value.size} keys`;
+  return String(value);
+}
+
+/** What sort of value it is, with its article. */
+export function noun(value: JsonValue): string {
+  if (value === null) return "null";
+  if (typeof value === "string") return "a text";
+  if (typeof value === "number") return "a number";
+  if (typeof value === "boolean") return `${value}`;
+  return Array.isArray(value) ? "a list" : "an object";
+}
+
+function cut(text: string, length: number): string {
+  return text.length > length ? `${text.slice(0, length)}…` : text;
+}

@@ -1,0 +1,90 @@
+import { checkProject } from "./check.ts";
+import { describe, Findings } from "./findings.ts";
+import type { Parsed } from "./issue.ts";
+import { type JsonValue, readJson } from "./json.ts";
+import { parseBalls } from "./parseBalls.ts";
+import { MAX_NAME_LENGTH, parseRobot } from "./parseRobot.ts";
+import { parseRules, parseSettings, parseSpread } from "./parseRules.ts";
+import { parseZone } from "./parseZone.ts";
+import type { Project } from "./project.ts";
+import { type Fields, fieldsOf } from "./reader.ts";
+
+/** The one version of the file format so far. */
+export const FORMAT_VERSION = 1;
+
+export const MAX_NOTE_LENGTH = 4000;
+
+/**
+ * Reads a project file. Never throws: whatever is wrong comes back as issues, all at once, each with its path, what was
+ * found and what is allowed. Degrees become radians. A text that is no JSON, or of another format version, gives that issue alone.
+ * The checks that need several fields at once (check.ts) are made for those parts that were read without an issue.
+ */
+export function parseProject(text: string): Parsed<Project> {
+  const findings = new Findings();
+  const { value, issues } = readJson(text);
+  findings.addAll(issues);
+  if (value === undefined) return { ok: false, issues: findings.all() };
+  const fields = fieldsOf(value, "", findings);
+  if (!(value instanceof Map) || !versionFits(value.get("formatVersion"), findings)) {
+    return { ok: false, issues: findings.all() };
+  }
+  fields.number("formatVersion", { min: FORMAT_VERSION, max: FORMAT_VERSION, unit: "" });
+  const project = parseParts(fields, findings);
+  return findings.count === 0 ? { ok: true, value: project } : { ok: false, issues: findings.all() };
+}
+
+function parseParts(fields: Fields, findings: Findings): Project {
+  const name = fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: "Project" });
+  const note = fields.text("note", { maxLength: MAX_NOTE_LENGTH, fallback: "", lines: true });
+  const read = <T>(parse: () => T) => readPart(findings, parse);
+  const zone = read(() => parseZone(fields.child("zone", "required"), findings));
+  const balls = read(() => parseBalls(fields, findings));
+  const rules = read(() => parseRules(fields.child("rules", "optional"), findings));
+  const robot = read(() => parseRobot(fields.child("robot", "required"), findings));
+  const spread = parseSpread(fields.child("spread", "optional"));
+  const settings = parseSettings(fields.child("settings", "optional"), findings);
+  fields.done();
+  const project: Project = {
+    name,
+    note,
+    zone: zone.value,
+    balls: balls.value,
+    rules: rules.value,
+    robot: robot.value,
+    spread,
+    settings,
+  };
+  const sound = { zone: zone.sound, balls: balls.sound, rules: rules.sound, robot: robot.sound };
+  findings.addAll(checkProject(project, sound));
+  return project;
+}
+
+interface Part<T> {
+  readonly value: T;
+  /** Read without an issue. */
+  readonly sound: boolean;
+}
+
+function readPart<T>(findings: Findings, parse: () => T): Part<T> {
+  const before = findings.count;
+  const value = parse();
+  return { value, sound: findings.count === before };
+}
+
+function versionFits(version: JsonValue | undefined, findings: Findings): boolean {
+  if (version === FORMAT_VERSION) return true;
+  const path = "formatVersion";
+  const got = version === undefined ? "nothing" : describe(version);
+  const expected = `${FORMAT_VERSION}`;
+  if (version === undefined) {
+    const message = `The key "formatVersion" is missing; a project file begins with "formatVersion": ${FORMAT_VERSION}.`;
+    findings.add({ code: "missing-key", path, message, got, expected });
+  } else if (typeof version === "number" && version > FORMAT_VERSION) {
+    const message = "The file was made by a later version of this program; open it with that version.";
+    findings.add({ code: "newer-format", path, message, got, expected });
+  } else {
+    const message = `There is no such version of the file format; it must be ${FORMAT_VERSION}.`;
+    findings.add({ code: "unknown-format", path, message, got, expected });
+  }
+  return false;
+}

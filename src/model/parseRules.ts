@@ -1,0 +1,87 @@
+import type { Findings } from "./findings.ts";
+import { DEFAULT_SPEED_FRACS, RULE_LIMITS, SETTINGS_LIMITS, SPEED_FRAC, SPREAD_LIMITS } from "./limits.ts";
+import { parsePoint } from "./parsePoint.ts";
+import { MAX_RECTS, parseRect } from "./parseZone.ts";
+import { MAX_BALLS } from "./project.ts";
+import { type Fields, numberOf } from "./reader.ts";
+import type { DeliveredRule, Layout, RoutineSettings, Rules, Spread } from "./rules.ts";
+
+export const DELIVERED_RULES: readonly DeliveredRule[] = ["centre", "wholly"];
+export const LAYOUT_KINDS = ["random", "fixed"] as const;
+
+/** Each speed multiplies the number of routines tried. */
+export const MAX_SPEEDS = 8;
+
+export function parseRules(fields: Fields, findings: Findings): Rules {
+  const rules: Rules = {
+    timeLimitS: fields.number("timeLimitS", RULE_LIMITS.timeLimitS),
+    delivered: fields.choice("delivered", DELIVERED_RULES, "centre") ?? "centre",
+    layout: parseLayout(fields.child("layout", "optional"), findings),
+  };
+  fields.done();
+  return rules;
+}
+
+function parseLayout(fields: Fields, findings: Findings): Layout {
+  const kind = fields.choice("kind", LAYOUT_KINDS, "random") ?? "random";
+  const layout = kind === "random" ? parseRandomLayout(fields, findings) : parseFixedLayout(fields, findings);
+  fields.done();
+  return layout;
+}
+
+function parseRandomLayout(fields: Fields, findings: Findings): Layout {
+  const path = fields.pathOf("forbidden");
+  const { timeLimitS: _, ...margins } = RULE_LIMITS;
+  return {
+    kind: "random",
+    ...fields.numbers(margins),
+    forbidden: fields
+      .list("forbidden", { max: MAX_RECTS })
+      .map((value, i) => parseRect(value, `${path}[${i}]`, findings)),
+  };
+}
+
+function parseFixedLayout(fields: Fields, findings: Findings): Layout {
+  const path = fields.pathOf("positionsMm");
+  return {
+    kind: "fixed",
+    positions: fields
+      .list("positionsMm", { max: MAX_BALLS, required: true })
+      .map((value, i) => parsePoint(value, `${path}[${i}]`, findings)),
+  };
+}
+
+export function parseSpread(fields: Fields): Spread {
+  const spread = fields.numbers(SPREAD_LIMITS);
+  fields.done();
+  return spread;
+}
+
+export function parseSettings(fields: Fields, findings: Findings): RoutineSettings {
+  const lengths = fields.numbers(SETTINGS_LIMITS);
+  const speedFracs = parseSpeeds(fields, findings);
+  fields.done();
+  return { ...lengths, speedFracs };
+}
+
+function parseSpeeds(fields: Fields, findings: Findings): readonly number[] {
+  const path = fields.pathOf("speedFracs");
+  const given = fields.has("speedFracs");
+  const speeds = fields
+    .list("speedFracs", { max: MAX_SPEEDS })
+    .map((value, i) => numberOf(value, `${path}[${i}]`, SPEED_FRAC, findings));
+  if (!given) return DEFAULT_SPEED_FRACS;
+  const report = (code: string, message: string, got: string) =>
+    findings.add({
+      code,
+      path,
+      message,
+      got,
+      expected: `1 to ${MAX_SPEEDS} different shares of the top speed`,
+    });
+  if (speeds.length === 0)
+    report("empty-list", "Give at least one speed, as a share of the top speed.", "none");
+  if (new Set(speeds).size < speeds.length)
+    report("repeated-value", "A speed is there twice; keep one.", speeds.join(", "));
+  return speeds;
+}

@@ -1,0 +1,111 @@
+import type { BallKind } from "./ball.ts";
+
+export const PRESET_IDS = [
+  "table-tennis",
+  "golf",
+  "squash",
+  "tennis",
+  "racquetball",
+  "pool",
+  "snooker",
+  "perforated",
+  "steel",
+] as const;
+export type PresetId = (typeof PRESET_IDS)[number];
+
+/**
+ * Balls by published sport standards. Where a standard gives a range, its middle. What each value rests on is in
+ * presetSources.ts; rolling resistance and friction depend on the floor and the walls: measure your own.
+ */
+export const BALL_PRESETS: Readonly<Record<PresetId, BallKind>> = {
+  "table-tennis": {
+    name: "Table-tennis ball",
+    diameterMm: 40,
+    massKg: 0.0027,
+    build: "hollow",
+    rollingResistance: 0.02,
+    restitution: 0.905,
+    frictionCoeff: 0.25,
+    floorFrictionCoeff: 0.25,
+  },
+  golf: {
+    name: "Golf ball",
+    diameterMm: 42.67,
+    massKg: 0.04593,
+    build: "solid",
+    rollingResistance: 0.02,
+    restitution: 0.8,
+    frictionCoeff: 0.3,
+    floorFrictionCoeff: 0.3,
+  },
+  squash: {
+    name: "Squash ball",
+    diameterMm: 40,
+    massKg: 0.024,
+    build: "hollow",
+    rollingResistance: 0.03,
+    restitution: 0.35,
+    frictionCoeff: 0.6,
+    floorFrictionCoeff: 0.6,
+  },
+  tennis: {
+    name: "Tennis ball",
+    diameterMm: 67,
+    massKg: 0.0577,
+    build: "hollow",
+    rollingResistance: 0.04,
+    restitution: 0.745,
+    frictionCoeff: 0.5,
+    floorFrictionCoeff: 0.5,
+  },
+  racquetball: {
+    name: "Racquetball",
+    diameterMm: 57.15,
+    massKg: 0.0397,
+    build: "hollow",
+    rollingResistance: 0.02,
+    restitution: 0.837,
+    frictionCoeff: 0.6,
+    floorFrictionCoeff: 0.6,
+  },
+  pool: {
+    name: "Pool ball",
+    diameterMm: 57.15,
+    massKg: 0.163,
+    build: "solid",
+    rollingResistance: 0.01,
+    restitution: 0.95,
+    frictionCoeff: 0.15,
+    floorFrictionCoeff: 0.2,
+  },
+  snooker: {
+    name: "Snooker ball",
+    diameterMm: 52.5,
+    massKg: 0.1406,
+    build: "solid",
+    rollingResistance: 0.01,
+    restitution: 0.95,
+    frictionCoeff: 0.15,
+    floorFrictionCoeff: 0.212,
+  },
+  perforated: {
+    name: "Perforated plastic ball",
+    diameterMm: 74.2,
+    massKg: 0.0243,
+    build: "hollow",
+    rollingResistance: 0.03,
+    restitution: 0.61,
+    frictionCoeff: 0.3,
+    floorFrictionCoeff: 0.3,
+  },
+  steel: {
+    name: "Steel ball, 1 inch",
+    diameterMm: 25.4,
+    massKg: 0.0669,
+    build: "solid",
+    rollingResistance: 0.005,
+    restitution: 0.6,
+    frictionCoeff: 0.2,
+    floorFrictionCoeff: 0.2,
+  },
+};

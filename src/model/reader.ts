@@ -1,0 +1,219 @@
+import type { Findings } from "./findings.ts";
+import { describe, noun } from "./findings.ts";
+import type { JsonObject, JsonValue } from "./json.ts";
+import type { LimitTable, NumberLimits } from "./limits.ts";
+import { nearestWord } from "./suggest.ts";
+
+const EMPTY: JsonObject = new Map();
+
+interface TextLimits {
+  readonly maxLength: number;
+  readonly fallback?: string;
+  /** Line breaks are allowed. */
+  readonly lines?: boolean;
+}
+
+/**
+ * Reads the entries of one object of a file. Every fault goes to the findings with its path, and a stand-in value is
+ * returned, so that reading goes on and all faults are found at once. Call `done` last: it reports keys nobody asked for.
+ */
+export class Fields {
+  readonly path: string;
+  private readonly entries: JsonObject;
+  private readonly findings: Findings;
+  private readonly asked = new Set<string>();
+
+  constructor(entries: JsonObject, path: string, findings: Findings) {
+    this.entries = entries;
+    this.path = path;
+    this.findings = findings;
+  }
+
+  pathOf(key: string): string {
+    return this.path === "" ? key : `${this.path}.${key}`;
+  }
+
+  has(key: string): boolean {
+    return this.entries.has(key);
+  }
+
+  number(key: string, limits: NumberLimits): number {
+    const value = this.take(key, limits.fallback === undefined ? allowed(limits) : undefined);
+    if (value === undefined) return limits.fallback ?? limits.min;
+    return numberOf(value, this.pathOf(key), limits, this.findings);
+  }
+
+  /** One number for each row of the table. */
+  numbers<T extends LimitTable>(table: T): Readonly<Record<keyof T & string, number>> {
+    const read = Object.entries(table).map(([key, limits]) => [key, this.number(key, limits)]);
+    return Object.fromEntries(read) as Record<keyof T & string, number>;
+  }
+
+  flag(key: string, fallback: boolean): boolean {
+    const value = this.take(key);
+    if (value === undefined || typeof value === "boolean") return value ?? fallback;
+    this.wrongType(key, value, `true or false (left out: ${fallback})`);
+    return fallback;
+  }
+
+  text(key: string, limits: TextLimits): string {
+    const expected = `a text of at most ${limits.maxLength} characters`;
+    const value = this.take(key, limits.fallback === undefined ? expected : undefined);
+    if (value === undefined) return limits.fallback ?? "";
+    if (typeof value !== "string") this.wrongType(key, value, expected);
+    else if (value.length > limits.maxLength) {
+      this.report(
+        "text-too-long",
+        key,
+        "The text is too long; shorten it.",
+        `${value.length} characters`,
+        expected,
+      );
+    } else if (/\p{Cc}/u.test(limits.lines ? value.replaceAll("\n", "") : value)) {
+      this.report(
+        "bad-text",
+        key,
+        "The text holds control characters; take them out.",
+        "control characters",
+        expected,
+      );
+    } else return value;
+    return limits.fallback ?? "";
+  }
+
+  /** One of a few words. */
+  choice<T extends string>(key: string, words: readonly T[], fallback?: T): T | undefined {
+    const expected = words.map((word) => `"${word}"`).join(", ");
+    const value = this.take(key, fallback === undefined ? `one of ${expected}` : undefined);
+    if (value === undefined) return fallback;
+    const found = words.find((word) => word === value);
+    if (found !== undefined) return found;
+    if (typeof value !== "string") this.wrongType(key, value, `one of ${expected}`);
+    else {
+      const near = nearestWord(value, words);
+      const hint = near === undefined ? "Choose one of the words listed." : `Did you mean "${near}"?`;
+      this.report(
+        "unknown-choice",
+        key,
+        `This word is not known here. ${hint}`,
+        describe(value),
+        `one of ${expected}`,
+      );
+    }
+    return fallback;
+  }
+
+  /** The object under a key; when it is missing or no object, an object whose reading reports nothing more. */
+  child(key: string, presence: "required" | "optional"): Fields {
+    const value = this.take(key, presence === "required" ? "an object { … }" : undefined);
+    if (value === undefined) {
+      return new Fields(
+        EMPTY,
+        this.pathOf(key),
+        presence === "required" ? this.findings.muted() : this.findings,
+      );
+    }
+    return fieldsOf(value, this.pathOf(key), this.findings);
+  }
+
+  /** The list under a key, empty when it is missing or no list. */
+  list(key: string, limits: { readonly max: number; readonly required?: boolean }): readonly JsonValue[] {
+    const expected = `a list [ … ] of at most ${limits.max} entries`;
+    const value = this.take(key, limits.required ? expected : undefined);
+    if (value === undefined) return [];
+    if (!Array.isArray(value)) {
+      this.wrongType(key, value, expected);
+      return [];
+    }
+    if (value.length <= limits.max) return value;
+    this.report(
+      "too-many-entries",
+      key,
+      "The list is too long; shorten it.",
+      `${value.length} entries`,
+      expected,
+    );
+    return [];
+  }
+
+  done(): void {
+    for (const key of this.entries.keys()) {
+      if (this.asked.has(key)) continue;
+      const near = nearestWord(
+        key,
+        [...this.asked].filter((name) => !this.entries.has(name)),
+      );
+      const hint = near === undefined ? "Take it out." : `Did you mean "${near}"?`;
+      const expected = `only: ${[...this.asked].join(", ")}`;
+      this.report(
+        "unknown-key",
+        key,
+        `This key is not known here. ${hint}`,
+        `the key ${describe(key)}`,
+        expected,
+      );
+    }
+  }
+
+  /** The value under a key; reports a missing key when `expected` says what must be there. */
+  private take(key: string, expected?: string): JsonValue | undefined {
+    this.asked.add(key);
+    const value = this.entries.get(key);
+    if (value === undefined && expected !== undefined) {
+      this.report("missing-key", key, `The key "${key}" is missing; add it.`, "nothing", expected);
+    }
+    return value;
+  }
+
+  private wrongType(key: string, value: JsonValue, expected: string): void {
+    const message = `Here stands ${noun(value)}, where ${expected} should be.`;
+    this.report("wrong-type", key, message, describe(value), expected);
+  }
+
+  private report(code: string, key: string, message: string, got: string, expected: string): void {
+    this.findings.add({ code, path: this.pathOf(key), message, got, expected });
+  }
+}
+
+/** The entries of an object, for values that are in lists. */
+export function fieldsOf(value: JsonValue, path: string, findings: Findings): Fields {
+  if (value instanceof Map) return new Fields(value, path, findings);
+  const expected = "an object { … }";
+  const message = `Here stands ${noun(value)}, where ${expected} should be.`;
+  findings.add({ code: "wrong-type", path, message, got: describe(value), expected });
+  return new Fields(EMPTY, path, findings.muted());
+}
+
+/** A number within its limits; a stand-in and an issue otherwise. */
+export function numberOf(value: JsonValue, path: string, limits: NumberLimits, findings: Findings): number {
+  const expected = allowed(limits);
+  const report = (code: string, message: string) =>
+    findings.add({ code, path, message, got: describe(value), expected });
+  const standIn = limits.fallback ?? limits.min;
+  if (typeof value !== "number") {
+    const quoted = typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value));
+    const hint = quoted ? "Write the number without quotes." : `It must be ${expected}.`;
+    report("wrong-type", `Here stands ${noun(value)} instead of a number. ${hint}`);
+  } else if (!Number.isFinite(value)) {
+    report("not-finite", `This is no finite number. It must be ${expected}.`);
+  } else if (value < limits.min || value > limits.max || (limits.above && value === limits.min)) {
+    report("out-of-range", `The number is outside what makes sense here. It must be ${expected}.`);
+  } else if (limits.whole && !Number.isInteger(value)) {
+    report("not-whole", `The number must be whole. It must be ${expected}.`);
+  } else {
+    // −0 would not survive being written: + 0 makes it 0.
+    return value + 0;
+  }
+  return standIn;
+}
+
+/** The limits in words, like "a number above 0 and up to 5 kg (left out: 1 kg)". */
+function allowed(limits: NumberLimits): string {
+  const unit = limits.unit === "" ? "" : limits.unit.startsWith("°") ? limits.unit : ` ${limits.unit}`;
+  const kind = limits.whole ? "a whole number" : "a number";
+  const range = limits.above
+    ? `above ${limits.min} and up to ${limits.max}${unit}`
+    : `from ${limits.min} to ${limits.max}${unit}`;
+  const fallback = limits.fallback === undefined ? "" : ` (left out: ${limits.fallback}${unit})`;
+  return `${kind} ${range}${fallback}`;
+}
