@@ -12,7 +12,8 @@ export class Findings {
 
   add(issue: Issue): void {
     if (this.issues.length >= MAX_ISSUES) this.dropped++;
-    else this.issues.push({ ...issue, path: cut(issue.path, MAX_PATH_LENGTH) });
+    // Keys come from the file and stand in paths: nothing in them may move a terminal's cursor.
+    else this.issues.push({ ...issue, path: cut(issue.path.replace(/\p{Cc}+/gu, " "), MAX_PATH_LENGTH) });
   }
 
   addAll(issues: readonly Issue[]): void {

@@ -1,5 +1,6 @@
 import type { Issue } from "./issue.ts";
-import { JsonScanner, SyntaxFault } from "./jsonScanner.ts";
+import { SyntaxFault } from "./jsonCursor.ts";
+import { JsonScanner } from "./jsonScanner.ts";
 
 /**
  * JSON as data: objects are maps, so that no key can reach a prototype. Read with an own reader because the

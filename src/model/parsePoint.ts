@@ -1,7 +1,7 @@
 import { describe, type Findings, noun } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
 import { COORDINATE_MM } from "./limits.ts";
-import { numberOf } from "./reader.ts";
+import { numberOf } from "./readNumber.ts";
 import type { PointMm } from "./zone.ts";
 
 /** A point of a list, written [x, y] in mm. */

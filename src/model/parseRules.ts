@@ -3,7 +3,8 @@ import { DEFAULT_SPEED_FRACS, RULE_LIMITS, SETTINGS_LIMITS, SPEED_FRAC, SPREAD_L
 import { parsePoint } from "./parsePoint.ts";
 import { MAX_RECTS, parseRect } from "./parseZone.ts";
 import { MAX_BALLS } from "./project.ts";
-import { type Fields, numberOf } from "./reader.ts";
+import type { Fields } from "./reader.ts";
+import { numberOf } from "./readNumber.ts";
 import type { DeliveredRule, Layout, RoutineSettings, Rules, Spread } from "./rules.ts";
 
 export const DELIVERED_RULES: readonly DeliveredRule[] = ["centre", "wholly"];

@@ -3,7 +3,8 @@ import type { Findings } from "./findings.ts";
 import { ARMS_LIMITS, BODY_LIMITS, type NumberLimits, PLATE_LIMITS, SCOOP_LIMITS } from "./limits.ts";
 import { counterClockwise } from "./outline.ts";
 import { parsePoint } from "./parsePoint.ts";
-import { type Fields, numberOf } from "./reader.ts";
+import type { Fields } from "./reader.ts";
+import { numberOf } from "./readNumber.ts";
 import type { BodyMm, GroundOutline, PolygonShape, RobotShape } from "./robot.ts";
 import type { PointMm } from "./zone.ts";
 
