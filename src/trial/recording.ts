@@ -1,7 +1,6 @@
 /** What happened when and where in a recorded run. */
 export type RunEventKind =
   | "touched"
-  | "bounced"
   | "on-wedge"
   | "off-wedge"
   | "rolled-out"
@@ -21,19 +20,28 @@ export interface RunEvent {
 }
 
 /**
- * A run in closed-form pieces: every key frame holds the state from which the engine's own closed forms give
- * everything up to the next one, so that playing back at any second gives exactly what the trial computed.
- * Only typed arrays and plain objects: it can be sent between workers. Read it with trial/playback.
+ * A run in closed-form pieces. Between two frames every ball follows the engine's own free motion from the state in the
+ * frame, and the robot its planned path, so that playing back at a frame gives exactly what the trial computed, and in
+ * between the same formulas. Only typed arrays and plain objects: it can be sent between workers. Read it with playback.ts.
  */
 export interface Recording {
   readonly durationS: number;
   readonly ballCount: number;
   /** Start second of each frame, increasing. */
   readonly frameTimeS: Float64Array;
-  /** `frameStride` numbers a frame: see trial/playback. */
+  /** FRAME_STRIDE numbers a ball and frame: x, y, vx, vy, roll x, roll y, mode (balls.kernel.ts). */
   readonly frames: Float64Array;
-  readonly frameStride: number;
-  readonly events: readonly RunEvent[];
-  /** Start second of each move of the routine, as far as it was run. */
+  /** BALL_STRIDE numbers a ball: radius mm, k, rolling deceleration, sliding deceleration mm/s². */
+  readonly ballConstants: Float64Array;
+  /** Start second of each move of the routine, as far as it was run; one more entry for the time after the last. */
   readonly moveStartS: Float64Array;
+  /** MOVE_STRIDE numbers a move: scale, distance, top rate, acceleration, duration, stop progress, first piece, number of pieces. */
+  readonly moves: Float64Array;
+  /** Pieces of all moves, PIECE numbers each (motion/path.kernel.ts); a move without any stays where its predecessor ended. */
+  readonly pieces: Float64Array;
+  readonly events: readonly RunEvent[];
 }
+
+export const FRAME_STRIDE = 7;
+export const BALL_STRIDE = 4;
+export const MOVE_STRIDE = 8;

@@ -1,0 +1,266 @@
+import { atan2 } from "../num/elementary.ts";
+import type { Drive } from "../model/robot.ts";
+import type { Surroundings } from "./surroundings.ts";
+import { advancePose, findTouch, type Motion, type Touch, TOUCH_MM } from "./touch.kernel.ts";
+
+/**
+ * The path of one move: pieces of constant velocity and heading rate per unit of progress (mm driven, or rad turned),
+ * walls included. A blocked drive turns about the touching vertex, which slides along the wall, until a face is flush,
+ * if its drive can turn it: N·|ℓ| with N ≤ F/|h·n| must beat the yaw resistance of the tracks μ_lat·W·l/4
+ * (Wong, Theory of Ground Vehicles; from memory), F = μ_trac·W. ℓ is the lever arm of the wall's push about the robot's
+ * origin. Otherwise it stalls crooked. A blocked turn on the spot stalls: the wall would have to shove the robot
+ * sideways, which takes more than its tracks can press. Friction along the wall is left out.
+ */
+
+/** Pieces of one move: first contact, up to eight pivot pieces per flush, and slides. */
+export const MAX_PIECES = 40;
+/** Numbers per piece: q0, q1, x, y, c, s, heading, sigma, kappa, pivot flag. */
+export const PIECE = 10;
+/** Rotation of one pivot piece, rad: the middle of the piece sets its centre, so the vertex strays by < 0.001 mm at 4°. */
+const PIVOT_STEP_RAD = 0.07;
+/** Lever arms below this never turn the robot, mm. */
+const MIN_LEVER_MM = 1;
+/** Vertices within this of the wall count as touching when a push is resolved, mm. */
+const FLUSH_MM = 4 * TOUCH_MM;
+
+export class PathPlanner {
+  readonly pieces = new Float64Array(MAX_PIECES * PIECE);
+  count = 0;
+  /** Progress at which the robot stopped for good; equals the move's length when nothing stopped it. */
+  stopQ = 0;
+  /** The robot met a wall, keep-out or the wedge during this move. */
+  touched = false;
+  /** It ended pressed against something. */
+  stalled = false;
+  /** How the move ended against a wall: flush on a face, crooked, or not at all. */
+  flush = false;
+
+  private readonly pose: Motion = { x: 0, y: 0, c: 1, s: 0, sigma: 0, kappa: 0 };
+  private heading = 0;
+  private readonly touch: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
+  private readonly second: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
+  private readonly around: Surroundings;
+  /** Yaw resistance over drive force, as a lever arm, mm. */
+  private readonly minLeverMm: number;
+
+  constructor(around: Surroundings, drive: Drive) {
+    this.around = around;
+    this.minLeverMm = (drive.lateralFrictionCoeff * drive.trackContactMm) / (4 * drive.tractionCoeff);
+  }
+
+  /**
+   * Plans one move from a pose. sigma: +1 forward, −1 backward, 0 turn on the spot; kappa: heading change per unit of
+   * progress; length ≥ 0 in units of progress. Fills `pieces`, `count`, `stopQ` and the flags.
+   */
+  plan(x: number, y: number, c: number, s: number, heading: number, sigma: number, kappa: number, length: number): void {
+    const { pose, touch, around } = this;
+    pose.x = x;
+    pose.y = y;
+    pose.c = c;
+    pose.s = s;
+    this.heading = heading;
+    pose.sigma = sigma;
+    pose.kappa = kappa;
+    this.count = 0;
+    this.touched = this.stalled = this.flush = false;
+    let q = 0;
+    while (q < length && this.count < MAX_PIECES - 1) {
+      findTouch(around, pose, length - q, touch, null);
+      if (touch.q > 0) {
+        this.push(q, q + touch.q, false);
+        q += touch.q;
+      }
+      if (touch.kind === "none") break;
+      this.touched = true;
+      if (touch.kind === "guided") {
+        // The wall holds the heading: the tracks slip instead of curving.
+        if (sigma === 0) return this.stall(q);
+        pose.kappa = 0;
+        continue;
+      }
+      if (sigma === 0 || touch.kind === "corner") return this.stall(q);
+      const after = this.pivot(q, length);
+      if (after < 0) return this.stall(-after - 1);
+      q = after;
+      pose.kappa = kappa;
+    }
+    if (q < length && this.count >= MAX_PIECES - 1) return this.stall(q);
+    this.stopQ = length;
+  }
+
+  private stall(q: number): void {
+    this.stopQ = q;
+    this.stalled = true;
+  }
+
+  /** Appends the current motion for q0 … q1 and moves the pose to its end. */
+  private push(q0: number, q1: number, pivot: boolean): void {
+    const { pose, pieces } = this;
+    const at = this.count * PIECE;
+    pieces[at] = q0;
+    pieces[at + 1] = q1;
+    pieces[at + 2] = pose.x;
+    pieces[at + 3] = pose.y;
+    pieces[at + 4] = pose.c;
+    pieces[at + 5] = pose.s;
+    pieces[at + 6] = this.heading;
+    pieces[at + 7] = pose.sigma;
+    pieces[at + 8] = pose.kappa;
+    pieces[at + 9] = pivot ? 1 : 0;
+    this.count++;
+    advancePose(pose, pose.sigma, pose.kappa, q1 - q0);
+    this.heading += pose.kappa * (q1 - q0);
+  }
+
+  /** Vertex that stays on the touched face when the robot turns: of all that press on it, the one with the smallest lever. −1: it is held flush, or moves off by itself. */
+  private pressing(): number {
+    const { pose, touch } = this;
+    const outline = touch.ground ? this.around.ground : this.around.whole;
+    const mx = touch.nx * pose.c + touch.ny * pose.s;
+    const my = -touch.nx * pose.s + touch.ny * pose.c;
+    const base = touch.nx * pose.x + touch.ny * pose.y - touch.offset;
+    let best = -1;
+    let bestLever = Number.POSITIVE_INFINITY;
+    let left = false;
+    let right = false;
+    for (let i = 0; i < outline.count; i++) {
+      const a = outline.x[i]!;
+      const b = outline.y[i]!;
+      if (base + mx * a + my * b > FLUSH_MM) continue;
+      const lever = -mx * b + my * a;
+      if (lever > 0) left = true;
+      else right = true;
+      if (Math.abs(lever) < bestLever) {
+        bestLever = Math.abs(lever);
+        best = i;
+      }
+    }
+    return left && right ? -1 : best;
+  }
+
+  /** Turns about the touching vertex. Returns the progress reached, or −1 − progress when the robot is held there. */
+  private pivot(q0: number, length: number): number {
+    const { pose, touch } = this;
+    const outline = touch.ground ? this.around.ground : this.around.whole;
+    let q = q0;
+    const vertex = this.pressing();
+    if (vertex < 0) {
+      this.flush = true;
+      return -1 - q;
+    }
+    const a = outline.x[vertex]!;
+    const b = outline.y[vertex]!;
+    let angle = -1;
+    let turn = 0;
+    while (this.count < MAX_PIECES - 1) {
+      const rate = pose.sigma * (touch.nx * pose.c + touch.ny * pose.s);
+      const lever = this.leverOf(a, b, 0);
+      if (rate >= 0) return q;
+      if (Math.abs(lever) < Math.max(MIN_LEVER_MM, -rate * this.minLeverMm)) return -1 - q;
+      if (angle < 0) {
+        turn = lever > 0 ? 1 : -1;
+        angle = this.flushAngle(vertex, turn);
+      } else if (lever * turn < 0) return -1 - q;
+      const step = Math.min(angle, PIVOT_STEP_RAD);
+      if (step <= 1e-12) return q;
+      const middle = turn * step * 0.5;
+      const hn = rate - middle * pose.sigma * (touch.nx * pose.s - touch.ny * pose.c) - 0.5 * middle * middle * rate;
+      const leverMid = this.leverOf(a, b, middle);
+      if (leverMid * turn < MIN_LEVER_MM) return -1 - q;
+      if (hn >= 0) return q;
+      const kappa = pose.kappa;
+      pose.kappa = -hn / leverMid;
+      const dq = Math.min(step / Math.abs(pose.kappa), length - q);
+      findTouch(this.around, pose, dq, this.second, touch);
+      this.push(q, q + this.second.q, true);
+      q += this.second.q;
+      angle -= Math.abs(pose.kappa) * this.second.q;
+      const wedgedIn = this.second.kind !== "none";
+      pose.kappa = kappa;
+      this.rest(outline.x, outline.y, outline.count);
+      if (wedgedIn) return -1 - q;
+      if (q >= length || angle <= 1e-12) return q;
+    }
+    return -1 - q;
+  }
+
+  /** Lever arm of the face's push at the vertex (a, b), with the robot turned on by `ahead` rad, mm. */
+  private leverOf(a: number, b: number, ahead: number): number {
+    const { pose, touch } = this;
+    const c = pose.c - ahead * pose.s;
+    const s = pose.s + ahead * pose.c;
+    const mx = touch.nx * c + touch.ny * s;
+    const my = -touch.nx * s + touch.ny * c;
+    return -mx * b + my * a;
+  }
+
+  /** Angle ≥ 0 to turn in direction `turn` until the next hull edge lies on the touched face. */
+  private flushAngle(vertex: number, turn: number): number {
+    const { pose, touch } = this;
+    const outline = touch.ground ? this.around.ground : this.around.whole;
+    // Turning counter-clockwise brings the edge before the vertex onto the wall, clockwise the one after it.
+    const edge = turn > 0 ? (vertex + outline.count - 1) % outline.count : vertex;
+    const ex = outline.normalX[edge]!;
+    const ey = outline.normalY[edge]!;
+    const wx = pose.c * ex - pose.s * ey;
+    const wy = pose.s * ex + pose.c * ey;
+    const cross = wx * -touch.ny - wy * -touch.nx;
+    const dot = wx * -touch.nx + wy * -touch.ny;
+    return Math.max(0, turn * atan2(cross, dot));
+  }
+
+  /** Puts the nearest vertex exactly on the face: takes back what the pivot pieces strayed (< 0.001 mm a piece). */
+  private rest(vx: Float64Array, vy: Float64Array, count: number): void {
+    const { pose, touch } = this;
+    const mx = touch.nx * pose.c + touch.ny * pose.s;
+    const my = -touch.nx * pose.s + touch.ny * pose.c;
+    let gap = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < count; i++) gap = Math.min(gap, mx * vx[i]! + my * vy[i]!);
+    gap += touch.nx * pose.x + touch.ny * pose.y - touch.offset;
+    pose.x -= gap * touch.nx;
+    pose.y -= gap * touch.ny;
+  }
+
+  /** Pose at progress q (clamped to where the robot stopped), written to `out` [x, y, c, s, heading, sigma, kappa]; sigma and kappa 0 once stopped. */
+  poseAt(q: number, out: Float64Array): void {
+    const { pieces, count } = this;
+    if (count === 0) {
+      out[0] = this.pose.x;
+      out[1] = this.pose.y;
+      out[2] = this.pose.c;
+      out[3] = this.pose.s;
+      out[4] = this.heading;
+      out[5] = 0;
+      out[6] = 0;
+      return;
+    }
+    let i = 0;
+    while (i < count - 1 && pieces[i * PIECE + 1]! <= q) i++;
+    posePiece(pieces, i * PIECE, Math.min(q, this.stopQ), out);
+    if (q >= this.stopQ) {
+      out[5] = 0;
+      out[6] = 0;
+    }
+  }
+}
+
+const at = { x: 0, y: 0, c: 1, s: 0 };
+
+/** Pose on one piece at progress q, the same closed form for the engine and for playing back. */
+export function posePiece(pieces: Float64Array, offset: number, q: number, out: Float64Array): void {
+  const dq = Math.min(q, pieces[offset + 1]!) - pieces[offset]!;
+  at.x = pieces[offset + 2]!;
+  at.y = pieces[offset + 3]!;
+  at.c = pieces[offset + 4]!;
+  at.s = pieces[offset + 5]!;
+  const sigma = pieces[offset + 7]!;
+  const kappa = pieces[offset + 8]!;
+  advancePose(at, sigma, kappa, dq);
+  out[0] = at.x;
+  out[1] = at.y;
+  out[2] = at.c;
+  out[3] = at.s;
+  out[4] = pieces[offset + 6]! + kappa * dq;
+  out[5] = sigma;
+  out[6] = kappa;
+}

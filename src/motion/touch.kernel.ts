@@ -1,0 +1,253 @@
+import { sinCos } from "../num/elementary.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+/**
+ * First touch of a moving robot with its surroundings by conservative advancement: a step is never longer than the
+ * gap allows at its closing rate and the bound on how fast that rate can change (Mirtich 1996, with the second-order
+ * term). "Progress" q is the path parameter: mm driven, or rad turned on the spot.
+ */
+
+/** A vertex this near to a wall touches it, mm: a hundredth of the overlap the engine tolerates (0.1 mm). */
+export const TOUCH_MM = 1e-3;
+/** Closing rates below this count as sliding along, per unit of progress: a heading 1e-9 rad off a wall is parallel. */
+const RATE_EPS = 1e-9;
+/** While a touching vertex moves off in a curve it is not measured; steps stay this short meanwhile, so that nothing is missed. */
+const LEAVING_STEP_MM = 5;
+/** Conservative steps before a nearly tangent approach is taken as a touch; 12 are usual at the most. */
+const MAX_STEPS = 80;
+
+/** The motion under test. sigma: velocity along the heading per unit of progress (±1 drive, 0 turn); kappa: heading rate. */
+export interface Motion {
+  x: number;
+  y: number;
+  c: number;
+  s: number;
+  sigma: number;
+  kappa: number;
+}
+
+/** Where and how a touch happens. plane −1: nothing, or a corner of a box (no face to square up on). */
+export interface Touch {
+  q: number;
+  kind: "none" | "plane" | "guided" | "corner";
+  nx: number;
+  ny: number;
+  offset: number;
+  ground: boolean;
+}
+
+export const trig = new Float64Array(2);
+
+/** Moves `pose` on by `dq` along the motion (sigma, kappa), in place: chord formulas without cancellation. */
+export function advancePose(pose: { x: number; y: number; c: number; s: number }, sigma: number, kappa: number, dq: number): void {
+  const phi = kappa * dq;
+  const { c, s } = pose;
+  if (phi === 0) {
+    pose.x += sigma * dq * c;
+    pose.y += sigma * dq * s;
+    return;
+  }
+  sinCos(phi, trig);
+  const sn = trig[0]!;
+  const cs = trig[1]!;
+  if (sigma !== 0) {
+    const along = (sigma * sn) / kappa;
+    // 1 − cos φ = sin²φ/(1 + cos φ) keeps its digits for small φ; beyond a right angle the plain form does.
+    const aside = (sigma * (cs > 0 ? (sn * sn) / (1 + cs) : 1 - cs)) / kappa;
+    pose.x += c * along - s * aside;
+    pose.y += s * along + c * aside;
+  }
+  pose.c = c * cs - s * sn;
+  pose.s = s * cs + c * sn;
+}
+
+/** Longest t with gap + rate·t − curve·t²/2 ≥ 0. */
+function safeStep(gap: number, rate: number, curve: number): number {
+  if (curve <= 0) return rate < 0 ? gap / -rate : Number.POSITIVE_INFINITY;
+  const root = Math.sqrt(rate * rate + 2 * curve * gap);
+  return rate < 0 ? (2 * gap) / (root - rate) : (rate + root) / curve;
+}
+
+const state = { x: 0, y: 0, c: 1, s: 0 };
+
+/**
+ * Searches along the motion for at most `length`; fills `out`. Touching faces along which the robot only slides do not
+ * count; one that a curve presses against gives "guided".
+ */
+export function findTouch(around: Surroundings, motion: Motion, length: number, out: Touch, ignore: Touch | null): void {
+  state.x = motion.x;
+  state.y = motion.y;
+  state.c = motion.c;
+  state.s = motion.s;
+  out.kind = "none";
+  let q = 0;
+  for (let step = 0; step < MAX_STEPS; step++) {
+    const left = length - q;
+    let safe = testPlanes(around, motion, left, out, ignore);
+    if (out.kind === "none") safe = Math.min(safe, testBoxes(around, motion, left, out, ignore));
+    if (out.kind !== "none") break;
+    if (safe >= left) {
+      q = length;
+      break;
+    }
+    q += safe;
+    advancePose(state, motion.sigma, motion.kappa, safe);
+  }
+  out.q = q;
+}
+
+/** Tests one face (nx, ny, offset) against all vertices of an outline; returns the safe step or sets out.kind. */
+function testFace(
+  around: Surroundings, motion: Motion, ground: boolean, nx: number, ny: number, offset: number, out: Touch,
+): number {
+  const outline = ground ? around.ground : around.whole;
+  const { count, x: vx, y: vy } = outline;
+  const { sigma, kappa } = motion;
+  const { x, y, c, s } = state;
+  // The face's normal in the robot frame.
+  const mx = nx * c + ny * s;
+  const my = -nx * s + ny * c;
+  const base = nx * x + ny * y - offset;
+  let safe = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < count; i++) {
+    const a = vx[i]!;
+    const b = vy[i]!;
+    const gap = base + mx * a + my * b;
+    const rate = mx * (sigma - kappa * b) + my * kappa * a;
+    const curve = Math.abs(kappa * sigma) + kappa * kappa * outline.radius;
+    if (gap <= TOUCH_MM) {
+      if (rate < -RATE_EPS) return setTouch(out, "plane", ground, nx, ny, offset);
+      if (rate <= RATE_EPS) {
+        const bend = kappa * sigma * my - kappa * kappa * (mx * a + my * b);
+        if (bend < 0) return setTouch(out, "guided", ground, nx, ny, offset);
+      }
+      if (curve > 0) safe = Math.min(safe, LEAVING_STEP_MM / Math.max(1, outline.radius * Math.abs(kappa)));
+    } else {
+      // Stop half a touch tolerance short of contact: reached in finitely many steps, and never overlapping.
+      safe = Math.min(safe, safeStep(gap - 0.5 * TOUCH_MM, rate, curve));
+    }
+  }
+  return safe;
+}
+
+function setTouch(out: Touch, kind: "plane" | "guided" | "corner", ground: boolean, nx: number, ny: number, offset: number): number {
+  out.kind = kind;
+  out.ground = ground;
+  out.nx = nx;
+  out.ny = ny;
+  out.offset = offset;
+  return 0;
+}
+
+function testPlanes(around: Surroundings, motion: Motion, left: number, out: Touch, ignore: Touch | null): number {
+  let safe = Number.POSITIVE_INFINITY;
+  const { planes } = around;
+  for (let k = 0; k < planes.length; k++) {
+    const plane = planes[k]!;
+    const ground = plane.stops === "ground";
+    if (ignore !== null && isSameFace(ignore, plane.nx, plane.ny, plane.offset)) continue;
+    const radius = ground ? around.ground.radius : around.whole.radius;
+    const clear = plane.nx * state.x + plane.ny * state.y - plane.offset - radius;
+    if (clear > left * Math.abs(motion.sigma)) continue;
+    safe = Math.min(safe, testFace(around, motion, ground, plane.nx, plane.ny, plane.offset, out));
+    if (out.kind !== "none") return 0;
+  }
+  return safe;
+}
+
+function isSameFace(touch: Touch, nx: number, ny: number, offset: number): boolean {
+  return touch.nx === nx && touch.ny === ny && touch.offset === offset;
+}
+
+function testBoxes(around: Surroundings, motion: Motion, left: number, out: Touch, ignore: Touch | null): number {
+  let safe = Number.POSITIVE_INFINITY;
+  const { boxes } = around;
+  for (let k = 0; k < boxes.length; k++) {
+    const box = boxes[k]!;
+    const dx = Math.max(box.minX - state.x, 0, state.x - box.maxX);
+    const dy = Math.max(box.minY - state.y, 0, state.y - box.maxY);
+    const reach = around.whole.radius + left * Math.abs(motion.sigma);
+    if (dx * dx + dy * dy > reach * reach) continue;
+    safe = Math.min(safe, testBox(around, motion, box, out, ignore));
+    if (out.kind !== "none") return 0;
+  }
+  return safe;
+}
+
+/** Separating axes of hull and box: the axis with the widest gap bounds the distance from below. */
+function testBox(
+  around: Surroundings, motion: Motion, box: { minX: number; minY: number; maxX: number; maxY: number }, out: Touch, ignore: Touch | null,
+): number {
+  const { whole } = around;
+  let minX = Number.POSITIVE_INFINITY;
+  let maxX = Number.NEGATIVE_INFINITY;
+  let minY = Number.POSITIVE_INFINITY;
+  let maxY = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < whole.count; i++) {
+    const px = state.x + state.c * whole.x[i]! - state.s * whole.y[i]!;
+    const py = state.y + state.s * whole.x[i]! + state.c * whole.y[i]!;
+    minX = Math.min(minX, px);
+    maxX = Math.max(maxX, px);
+    minY = Math.min(minY, py);
+    maxY = Math.max(maxY, py);
+  }
+  const gaps = [minX - box.maxX, box.minX - maxX, minY - box.maxY, box.minY - maxY];
+  let face = 0;
+  for (let f = 1; f < 4; f++) if (gaps[f]! > gaps[face]!) face = f;
+  const edge = widestEdge(around, box);
+  if (edge.gap > gaps[face]! + TOUCH_MM) return testCorner(around, motion, box, edge.index, out);
+  const nx = face === 0 ? 1 : face === 1 ? -1 : 0;
+  const ny = face === 2 ? 1 : face === 3 ? -1 : 0;
+  const offset = face === 0 ? box.maxX : face === 1 ? -box.minX : face === 2 ? box.maxY : -box.minY;
+  if (ignore !== null && isSameFace(ignore, nx, ny, offset)) return Number.POSITIVE_INFINITY;
+  return testFace(around, motion, false, nx, ny, offset, out);
+}
+
+const widest = { index: 0, gap: 0 };
+
+/** The hull edge whose outward side keeps the box farthest away. */
+function widestEdge(around: Surroundings, box: { minX: number; minY: number; maxX: number; maxY: number }): typeof widest {
+  const { whole } = around;
+  widest.gap = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < whole.count; i++) {
+    const wx = state.c * whole.normalX[i]! - state.s * whole.normalY[i]!;
+    const wy = state.s * whole.normalX[i]! + state.c * whole.normalY[i]!;
+    const nearX = wx > 0 ? box.minX : box.maxX;
+    const nearY = wy > 0 ? box.minY : box.maxY;
+    const level = whole.normalX[i]! * whole.x[i]! + whole.normalY[i]! * whole.y[i]!;
+    const gap = wx * (nearX - state.x) + wy * (nearY - state.y) - level;
+    if (gap > widest.gap) {
+      widest.gap = gap;
+      widest.index = i;
+    }
+  }
+  return widest;
+}
+
+/** A box corner against hull edge `i`: the corner moves in the robot frame. */
+function testCorner(
+  around: Surroundings, motion: Motion, box: { minX: number; minY: number; maxX: number; maxY: number }, i: number, out: Touch,
+): number {
+  const { whole } = around;
+  const ex = whole.normalX[i]!;
+  const ey = whole.normalY[i]!;
+  const level = ex * whole.x[i]! + ey * whole.y[i]!;
+  let safe = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < 4; k++) {
+    const dx = (k & 1 ? box.minX : box.maxX) - state.x;
+    const dy = (k & 2 ? box.minY : box.maxY) - state.y;
+    const px = state.c * dx + state.s * dy;
+    const py = -state.s * dx + state.c * dy;
+    const gap = ex * px + ey * py - level;
+    const rate = -ex * (motion.sigma - motion.kappa * py) - ey * motion.kappa * px;
+    const far = Math.sqrt(px * px + py * py);
+    const curve = 2 * Math.abs(motion.kappa * motion.sigma) + motion.kappa * motion.kappa * far;
+    if (gap <= TOUCH_MM) {
+      if (rate < -RATE_EPS) return setTouch(out, "corner", false, 0, 0, 0);
+      if (curve > 0) safe = Math.min(safe, LEAVING_STEP_MM / Math.max(1, far * Math.abs(motion.kappa)));
+    } else {
+      safe = Math.min(safe, safeStep(gap - 0.5 * TOUCH_MM, rate, curve));
+    }
+  }
+  return safe;
+}

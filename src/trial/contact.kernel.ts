@@ -1,0 +1,167 @@
+import { MAX_BALLS } from "../model/project.ts";
+import { bx, by, mass, mode, OUT, radius, REST, robotBounce, robotFriction, ballFriction, wallBounce, wallFriction } from "./balls.kernel.ts";
+import { strikeBalls, strikeFace } from "./impulse.kernel.ts";
+import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, TOUCH } from "./robot.kernel.ts";
+import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.kernel.ts";
+
+/**
+ * Puts right what a step left overlapping: sweeps over robot, balls and walls in this order, position and velocity
+ * together, restitution in the first sweep only. Remembers every contact for the jam rule.
+ */
+
+const MAX_SWEEPS = 30;
+/** Overlap that may stay, mm. */
+const SLOP = 1e-3;
+/** Overlap that makes the step be taken back, mm. */
+const TOO_DEEP = 0.05;
+
+/** Contacts of the last resolution, per ball: pushing normals of the robot, normals of what stands. */
+export const MAX_PUSHES = 4;
+export const pushes = new Uint8Array(MAX_BALLS);
+export const pushNx = new Float64Array(MAX_BALLS * MAX_PUSHES);
+export const pushNy = new Float64Array(MAX_BALLS * MAX_PUSHES);
+export const stands = new Uint8Array(MAX_BALLS);
+export const standNx = new Float64Array(MAX_BALLS * MAX_WALL_HITS);
+export const standNy = new Float64Array(MAX_BALLS * MAX_WALL_HITS);
+/** 1: the robot touches the ball. */
+export const byRobot = new Uint8Array(MAX_BALLS);
+/** 1: the ball was moved or struck in this resolution. */
+export const stirred = new Uint8Array(MAX_BALLS);
+/** Bit j of entry i: balls i and j touch. */
+export const pairBits = new Uint16Array(MAX_BALLS);
+
+/** A face that advances slower than this does not push, mm/s. */
+const PUSH_EPS = 1e-6;
+
+let dirty = false;
+let deepest = 0;
+
+/** Resolves all contacts of the `n` balls. Returns the deepest overlap left, mm. */
+export function resolve(n: number): number {
+  for (let sweep = 0; sweep < MAX_SWEEPS; sweep++) {
+    dirty = false;
+    deepest = 0;
+    let several = false;
+    for (let i = 0; i < n; i++) if (mode[i] !== OUT) meetRobot(i, sweep === 0);
+    for (let i = 0; i < n; i++) {
+      if (mode[i] === OUT) continue;
+      pairBits[i] = 0;
+    }
+    for (let i = 1; i < n; i++) {
+      if (mode[i] === OUT) continue;
+      for (let j = 0; j < i; j++) {
+        if (mode[j] === OUT || (mode[i] === REST && mode[j] === REST && !stirred[i] && !stirred[j])) continue;
+        meetBall(j, i, sweep === 0);
+      }
+    }
+    for (let i = 0; i < n; i++) {
+      if (mode[i] === OUT) continue;
+      if (mode[i] !== REST || stirred[i] || byRobot[i]) meetWalls(i, sweep === 0);
+      let contacts = stands[i]! + byRobot[i]!;
+      if (pairBits[i]) contacts++;
+      if (contacts > 1 || (pairBits[i]! & (pairBits[i]! - 1)) !== 0) several = true;
+    }
+    if (!dirty || (!several && sweep > 0)) break;
+    if (!several && sweep === 0 && deepest < SLOP) break;
+  }
+  return deepest;
+}
+
+export function isTooDeep(overlap: number): boolean {
+  return overlap > TOO_DEEP;
+}
+
+export function clearContacts(n: number): void {
+  for (let i = 0; i < n; i++) {
+    pushes[i] = stands[i] = byRobot[i] = stirred[i] = 0;
+    pairBits[i] = 0;
+  }
+}
+
+function meetRobot(i: number, first: boolean): void {
+  const hits = contactsOf(i);
+  byRobot[i] = 0;
+  pushes[i] = 0;
+  if (hits === 0) return;
+  byRobot[i] = hits > 1 ? 2 : 1;
+  for (let h = 0; h < hits; h++) {
+    const nx = hitNx[h]!;
+    const ny = hitNy[h]!;
+    const gap = hitGap[h]!;
+    const ux = hitVx[h]!;
+    const uy = hitVy[h]!;
+    if (gap < 0) shove(i, nx, ny, -gap);
+    if (pushes[i]! < MAX_PUSHES && ux * nx + uy * ny > PUSH_EPS) {
+      const at = i * MAX_PUSHES + pushes[i]!++;
+      pushNx[at] = nx;
+      pushNy[at] = ny;
+    }
+    if (strikeFace(i, nx, ny, ux, uy, first ? robotBounce[i]! : 0, robotFriction[i]!) > 0) {
+      stirred[i] = 1;
+      dirty = true;
+    }
+  }
+}
+
+function meetWalls(i: number, first: boolean): void {
+  const hits = wallsTouching(i);
+  stands[i] = hits;
+  for (let h = 0; h < hits; h++) {
+    const nx = wallNx[h]!;
+    const ny = wallNy[h]!;
+    const at = i * MAX_WALL_HITS + h;
+    standNx[at] = nx;
+    standNy[at] = ny;
+    if (wallGap[h]! < 0) shove(i, nx, ny, -wallGap[h]!);
+    if (strikeFace(i, nx, ny, 0, 0, first ? wallBounce[i]! : 0, wallFriction[i]!) > 0) {
+      stirred[i] = 1;
+      dirty = true;
+    }
+  }
+}
+
+/** Distance of two touching balls' centres seen from above: 2√(r₁r₂), since both stand on the floor. */
+export function pairReach(i: number, j: number): number {
+  return radius[i] === radius[j] ? 2 * radius[i]! : 2 * Math.sqrt(radius[i]! * radius[j]!);
+}
+
+function meetBall(i: number, j: number, first: boolean): void {
+  const dx = bx[j]! - bx[i]!;
+  const dy = by[j]! - by[i]!;
+  const reach = pairReach(i, j);
+  const d2 = dx * dx + dy * dy;
+  const near = reach + TOUCH;
+  if (d2 > near * near || d2 === 0) return;
+  const d = Math.sqrt(d2);
+  const nx = dx / d;
+  const ny = dy / d;
+  pairBits[i]! |= 1 << j;
+  pairBits[j]! |= 1 << i;
+  const overlap = reach - d;
+  if (overlap > 0) {
+    const share = mass[j]! / (mass[i]! + mass[j]!);
+    shove(i, -nx, -ny, overlap * share);
+    shove(j, nx, ny, overlap * (1 - share));
+  }
+  if (strikeBalls(i, j, nx, ny, first) > 0) {
+    stirred[i] = stirred[j] = 1;
+    dirty = true;
+  }
+}
+
+function shove(i: number, nx: number, ny: number, by_: number): void {
+  bx[i]! += nx * by_;
+  by[i]! += ny * by_;
+  stirred[i] = 1;
+  if (by_ > SLOP) dirty = true;
+  if (by_ > deepest) deepest = by_;
+}
+
+/** Smaller friction coefficient of a ball's two partners, for the jam rule between robot and wall. */
+export function gripOf(i: number): number {
+  return Math.min(robotFriction[i]!, wallFriction[i]!);
+}
+
+export function pairGrip(i: number, j: number): number {
+  return Math.min(Math.sqrt(ballFriction[i]! * ballFriction[j]!), gripOf(i));
+}

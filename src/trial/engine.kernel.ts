@@ -1,0 +1,247 @@
+import { MAX_BALLS } from "../model/project.ts";
+import type { PathPlanner } from "../motion/path.kernel.ts";
+import { bx, by, halt, mode, OUT, phaseOf, radius, REST, roam, sx, sy, vx, vy } from "./balls.kernel.ts";
+import { freeze, move, phaseEnd, pieceEnd, progressAt, setRobot, timeOf } from "./clock.kernel.ts";
+import { byRobot, clearContacts, isTooDeep, pairBits, pairReach, resolve, stands, stirred } from "./contact.kernel.ts";
+import { findJam, inJam } from "./jam.kernel.ts";
+import { found, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
+import { hitTime, isThroughDoor, wallTime } from "./walls.kernel.ts";
+import { crossEdge, depthOf, edgeDepth, holds, isHeld, lipBlocks, onSlope, onWedge, roamSlope, slopeAt, SLOPE_STEP_S, wedge } from "./wedge.kernel.ts";
+
+/**
+ * The stepper. Where nothing can touch it jumps: to the end of the move, to the touch of a resting ball (found ahead in
+ * units of progress), to the end of a ball's phase, to a wall or the wedge's edge (exact roots). Only lasting contact is
+ * stepped: the robot advances, balls move freely, the sweeps put right what overlaps. A jam takes the robot's advance back.
+ */
+
+/** Steps shorter than this are stretched to it, s: at top speed 0.05 mm, the overlap that the sweeps put right anyway. */
+const MIN_STEP_S = 1e-4;
+
+export const settings = {
+  /** Step while a ball is squeezed, carried through a turn or against other balls, s. Chosen in tests/bench convergence. */
+  contactStepS: 1 / 60,
+  /** Step while balls only ride before a face that moves straight, s. */
+  rideStepS: 1 / 20,
+};
+
+/** 1: the ball moves or is in lasting contact; 0: it rests, and the robot's first touch is known. */
+export const awake = new Uint8Array(MAX_BALLS);
+/** Progress of this move at which the robot touches a resting ball. */
+const touchQ = new Float64Array(MAX_BALLS);
+const fromX = new Float64Array(MAX_BALLS);
+const fromY = new Float64Array(MAX_BALLS);
+const phase = new Float64Array(3);
+
+/** Called after each step, with the second of the move; may record, count and judge. */
+export interface Watcher {
+  stepBegins(t: number): void;
+  stepEnded(t: number): void;
+  jammed(t: number): void;
+}
+
+let balls = 0;
+
+export function useBalls(n: number): void {
+  balls = n;
+}
+
+/** Whether anything still moves. */
+export function isAwake(): boolean {
+  for (let i = 0; i < balls; i++) if (awake[i] === 1) return true;
+  return false;
+}
+
+/** Runs the started move for `durationS` seconds. */
+export function runMove(planner: PathPlanner, durationS: number, watcher: Watcher): void {
+  let t = 0;
+  setRobot(planner, 0);
+  for (let i = 0; i < balls; i++) {
+    if (mode[i] === REST && onSlope(i) && !holds(i, slopeAt(i, depthOf(i)))) awake[i] = 1;
+    if (awake[i] === 0) touchQ[i] = mode[i] === OUT ? Number.POSITIVE_INFINITY : firstTouch(i, 0);
+  }
+  while (t < durationS) {
+    watcher.stepBegins(t);
+    const h = Math.min(chooseStep(t, durationS - t), durationS - t);
+    step(planner, t, h, watcher);
+    t = h === durationS - t ? durationS : t + h;
+    watcher.stepEnded(t);
+  }
+}
+
+function firstTouch(i: number, q: number): number {
+  return touchAt(i, move.pieces, move.count, q, move.stopQ);
+}
+
+function chooseStep(t: number, left: number): number {
+  const q = progressAt(t);
+  let h = left;
+  let moving = false;
+  for (let i = 0; i < balls; i++) {
+    if (awake[i] === 1) {
+      moving = true;
+      continue;
+    }
+    if (touchQ[i]! > move.stopQ) continue;
+    const wait = timeOf(touchQ[i]!) - t;
+    if (wait > 0) h = Math.min(h, wait);
+    else {
+      awake[i] = 1;
+      moving = true;
+    }
+  }
+  if (!moving) return h;
+  if (q < move.stopQ) {
+    h = Math.min(h, phaseEnd(t) - t);
+    const next = Math.min(pieceEnd(q), move.stopQ);
+    if (next < Number.POSITIVE_INFINITY) {
+      const until = timeOf(next) - t;
+      if (until > 0) h = Math.min(h, until);
+    }
+  }
+  let lasting = false;
+  let squeezed = false;
+  for (let i = 0; i < balls; i++) {
+    if (awake[i] === 0) continue;
+    h = Math.min(h, ballTime(i, h));
+    if (found.lasting) {
+      lasting = true;
+      if (stands[i]! > 0 || pairBits[i] !== 0) squeezed = true;
+    }
+  }
+  if (lasting) {
+    const turning = robot.rate > 0 && Math.abs(robot.kappa) * robot.top * settings.rideStepS > STRAIGHT_RAD;
+    h = Math.min(h, squeezed || turning || robot.accel !== 0 ? settings.contactStepS : settings.rideStepS);
+  }
+  return h < MIN_STEP_S ? MIN_STEP_S : h;
+}
+
+/** A ride step during which the robot turns less than this counts as straight, rad. */
+const STRAIGHT_RAD = 2e-3;
+
+/** Time within which awake ball i meets nothing new; sets found.lasting if it stays in touch with the robot. */
+function ballTime(i: number, limit: number): number {
+  phaseOf(i, phase);
+  const ax = phase[0]!;
+  const ay = phase[1]!;
+  const still = vx[i] === 0 && vy[i] === 0;
+  let h = still || phase[2]! <= 0 ? limit : Math.min(limit, phase[2]!);
+  const brake = Math.sqrt(ax * ax + ay * ay);
+  const dx = bx[i]! - robot.x;
+  const dy = by[i]! - robot.y;
+  const { c, s } = robot;
+  h = safeFor(
+    c * dx + s * dy, -s * dx + c * dy, c * vx[i]! + s * vy[i]!, -s * vx[i]! + c * vy[i]!,
+    radius[i]!, robot.rate, robot.accel, robot.top, brake, h,
+  );
+  const lasting = found.lasting;
+  const pushed = lasting ? brake + Math.abs(robot.accel) + robot.top * robot.top * Math.abs(robot.kappa) + 1e-3 : 0;
+  h = Math.min(h, wallTime(i, ax, ay, pushed, settings.contactStepS));
+  h = Math.min(h, wedgeTime(i, ax, ay));
+  for (let j = 0; j < balls; j++) {
+    if (j === i || mode[j] === OUT || (awake[j] === 1 && j < i)) continue;
+    h = Math.min(h, pairTime(i, j, brake + pushed));
+  }
+  found.lasting = lasting;
+  return h;
+}
+
+/** Time to the wedge's edge, to the line that counts, and on a slope the slope step. */
+function wedgeTime(i: number, ax: number, ay: number): number {
+  const d = depthOf(i);
+  const rate = vx[i]! * wedge.nx + vy[i]! * wedge.ny;
+  const bend = ax * wedge.nx + ay * wedge.ny;
+  if (onWedge[i] === 0) {
+    const gap = edgeDepth[i]! - d - (lipBlocks[i] === 1 ? 0.5 * TOUCH : 0);
+    return gap > 0 ? hitTime(gap, -rate, -bend) : Number.POSITIVE_INFINITY;
+  }
+  if (wedge.raised && slopeAt(i, d) !== 0) return SLOPE_STEP_S;
+  let h = Number.POSITIVE_INFINITY;
+  // Inside: the way out over the edge, down from the level part, or over the line at which it counts as home.
+  const marks = [edgeDepth[i]!, wedge.raised ? wedge.run : 0, wedge.wholly ? radius[i]! : 0];
+  for (let k = 0; k < 3; k++) {
+    const gap = d - marks[k]!;
+    if (Math.abs(gap) < 1e-9) continue;
+    const t = gap > 0 ? hitTime(gap, rate, bend) : hitTime(-gap, -rate, -bend);
+    if (t > 0 && t < h) h = t;
+  }
+  return h + 1e-9;
+}
+
+/** Two balls; those in touch that hardly part are left to the contact step. */
+function pairTime(i: number, j: number, curveI: number): number {
+  const dx = bx[j]! - bx[i]!;
+  const dy = by[j]! - by[i]!;
+  const d = Math.sqrt(dx * dx + dy * dy);
+  const gap = d - pairReach(i, j);
+  const rate = ((vx[j]! - vx[i]!) * dx + (vy[j]! - vy[i]!) * dy) / d;
+  let curve = curveI;
+  if (awake[j] === 1) {
+    phaseOf(j, phase);
+    curve += Math.sqrt(phase[0]! * phase[0]! + phase[1]! * phase[1]!) + robot.top * robot.top * Math.abs(robot.kappa) + Math.abs(robot.accel);
+  }
+  if (gap <= TOUCH) return rate > 0 && curve > 0 ? Math.max((2 * rate) / curve, settings.contactStepS) : settings.contactStepS;
+  return safeTime(gap - 0.5 * TOUCH, rate, curve);
+}
+
+/** One step of h seconds from second t of the move. */
+function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): void {
+  const q0 = progressAt(t);
+  if (!isAwake()) return setRobot(planner, t + h);
+  for (let i = 0; i < balls; i++) {
+    fromX[i] = bx[i]!;
+    fromY[i] = by[i]!;
+  }
+  setRobot(planner, t + h);
+  for (let i = 0; i < balls; i++) {
+    if (awake[i] === 0) continue;
+    if (onSlope(i)) roamSlope(i, h);
+    else roam(i, h);
+  }
+  clearContacts(balls);
+  const deepest = resolve(balls);
+  const pushing = robot.rate > 0 || progressAt(t + h) > q0;
+  if (pushing && (findJam(balls) || isTooDeep(deepest))) takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
+  for (let i = 0; i < balls; i++) tidy(i, t + h);
+}
+
+/** Undoes the robot's advance: it makes no more progress in this move; jammed balls lie still where they were. */
+function takeBack(planner: PathPlanner, t: number, q0: number, everything: boolean, watcher: Watcher): void {
+  move.stopQ = q0;
+  setRobot(planner, t);
+  freeze();
+  for (let i = 0; i < balls; i++) {
+    if (inJam[i] === 0 && !(everything && stirred[i] === 1)) continue;
+    bx[i] = fromX[i]!;
+    by[i] = fromY[i]!;
+    halt(i);
+    inJam[i] = 1;
+  }
+  watcher.jammed(t);
+  for (let i = 0; i < balls; i++) stirred[i] = 0;
+  resolve(balls);
+  for (let i = 0; i < balls; i++) if (awake[i] === 0) touchQ[i] = Number.POSITIVE_INFINITY;
+}
+
+/** Decides whether ball i is still awake, and if not, when the robot will touch it. */
+function tidy(i: number, t: number): void {
+  if (mode[i] === OUT || (awake[i] === 0 && stirred[i] === 0)) return;
+  // The watcher looks at every ball that took part in this step.
+  stirred[i] = 1;
+  crossEdge(i);
+  if (isThroughDoor(i)) {
+    halt(i);
+    mode[i] = OUT;
+    awake[i] = 0;
+    return;
+  }
+  if (mode[i] !== REST && onSlope(i) && byRobot[i] === 0 && (stands[i]! > 0 || pairBits[i] !== 0) && isHeld(fromX[i]!, fromY[i]!, i)) halt(i);
+  if (mode[i] !== REST) {
+    awake[i] = 1;
+    return;
+  }
+  sx[i] = sy[i] = 0;
+  const q = progressAt(t);
+  touchQ[i] = q < move.stopQ ? firstTouch(i, q) : Number.POSITIVE_INFINITY;
+  awake[i] = touchQ[i]! <= q + 1e-9 ? 1 : 0;
+  if (awake[i] === 0 && onSlope(i) && !holds(i, slopeAt(i, depthOf(i))) && stands[i] === 0 && pairBits[i] === 0) awake[i] = 1;
+}

@@ -1,0 +1,88 @@
+import { inertiaFactor } from "../model/ball.ts";
+import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
+import { RandomStream } from "../num/stream.ts";
+import {
+  ballBounce, ballFriction, bx, by, decelOf, halt, inertia, mass, radius, robotBounce, robotFriction, rollCoeff,
+  rollDecel, slideDecel, wallBounce, wallFriction,
+} from "./balls.kernel.ts";
+import type { TrialPlan } from "./compile.ts";
+import { awake, settings, useBalls } from "./engine.kernel.ts";
+import { loadShape } from "./robot.kernel.ts";
+import { STREAMS } from "./streams.ts";
+import { loadWalls } from "./walls.kernel.ts";
+import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
+
+/** Puts a plan's constants, and then a trial's balls, into the one world of this worker. */
+
+const DEFAULT_CONTACT_STEP_S = settings.contactStepS;
+const DEFAULT_RIDE_STEP_S = settings.rideStepS;
+const stream = new RandomStream();
+
+let loaded: TrialPlan | null = null;
+
+export function loadPlan(plan: TrialPlan): void {
+  if (loaded === plan) return;
+  loaded = plan;
+  const { zone, rules } = plan.project;
+  loadShape(plan.outline);
+  loadWalls(zone);
+  const { legXMm: a, legYMm: b, profile, lipMm, riseMm, runMm } = zone.wedge;
+  const depth = (a * b) / Math.sqrt(a * a + b * b);
+  const flat = profile === "flat";
+  wedge.lip = flat ? 0 : lipMm;
+  wedge.run = flat ? 0 : profile === "shelf" ? runMm : depth;
+  wedge.slope = flat || wedge.run === 0 ? 0 : (riseMm - lipMm) / wedge.run;
+  wedge.raised = !flat && (wedge.lip > 0 || wedge.slope !== 0);
+  wedge.wholly = rules.delivered === "wholly";
+  settings.contactStepS = plan.contactStepS ?? DEFAULT_CONTACT_STEP_S;
+  settings.rideStepS = Math.max(settings.contactStepS, plan.contactStepS === null ? DEFAULT_RIDE_STEP_S : 3 * plan.contactStepS);
+  useBalls(plan.kinds.length);
+}
+
+/** Lays the balls of one trial and gives them the trial's friction, rolling resistance and restitution. */
+export function loadBalls(plan: TrialPlan, seed: number, trial: number, placement: readonly { xMm: number; yMm: number }[]): void {
+  const { spread, zone, robot } = plan.project;
+  stream.open(seed, trial, STREAMS.spread);
+  const on = plan.spread ? 1 : 0;
+  const faces = 1 + on * spread.frictionFrac * (2 * stream.uniform() - 1);
+  const floor = 1 + on * spread.frictionFrac * (2 * stream.uniform() - 1);
+  const roll = 1 + on * spread.rollingResistanceFrac * (2 * stream.uniform() - 1);
+  const bounce = on * spread.restitution * (2 * stream.uniform() - 1);
+  const pushN = robot.drive.tractionCoeff * robot.massKg * GRAVITY_MM_PER_S2;
+  for (let i = 0; i < plan.kinds.length; i++) {
+    const kind = plan.kinds[i]!;
+    radius[i] = kind.diameterMm / 2;
+    mass[i] = kind.massKg;
+    inertia[i] = inertiaFactor(kind);
+    rollCoeff[i] = kind.rollingResistance * roll;
+    rollDecel[i] = decelOf(rollCoeff[i]!);
+    slideDecel[i] = decelOf(kind.floorFrictionCoeff * floor);
+    robotBounce[i] = within(Math.min(kind.restitution, robot.surface.restitution) + bounce);
+    wallBounce[i] = within(Math.min(kind.restitution, zone.walls.restitution) + bounce);
+    ballBounce[i] = within(kind.restitution + bounce);
+    robotFriction[i] = Math.sqrt(kind.frictionCoeff * robot.surface.frictionCoeff) * faces;
+    wallFriction[i] = Math.sqrt(kind.frictionCoeff * zone.walls.frictionCoeff) * faces;
+    ballFriction[i] = kind.frictionCoeff * faces;
+    const at = placement[i]!;
+    bx[i] = at.xMm;
+    by[i] = at.yMm;
+    halt(i);
+    awake[i] = 0;
+    setEdge(i, pushN);
+    onWedge[i] = depthOf(i) >= edgeDepth[i]! ? 1 : 0;
+  }
+}
+
+function within(restitution: number): number {
+  return restitution < 0 ? 0 : restitution > 1 ? 1 : restitution;
+}
+
+/** Where ball i meets the lip, and whether the drive can push it over: F = m·g·√(2rh − h²)/(r − h). */
+function setEdge(i: number, pushN: number): void {
+  const h = wedge.lip;
+  const r = radius[i]!;
+  edgeDepth[i] = h === 0 ? 0 : h >= r ? -r : -Math.sqrt(2 * r * h - h * h);
+  const force = h >= r ? Number.POSITIVE_INFINITY : (mass[i]! * GRAVITY_MM_PER_S2 * -edgeDepth[i]!) / (r - h);
+  lipBlocks[i] = h > 0 && force > pushN ? 1 : 0;
+}
+

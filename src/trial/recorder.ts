@@ -1,0 +1,68 @@
+import { PIECE } from "../motion/path.kernel.ts";
+import { bx, by, inertia, mode, radius, rollDecel, slideDecel, sx, sy, vx, vy } from "./balls.kernel.ts";
+import { move, profile } from "./clock.kernel.ts";
+import type { Recording, RunEvent } from "./recording.ts";
+
+/** Collects a run while it happens; costs nothing when no run is recorded. */
+export class Recorder {
+  private readonly balls: number;
+  private readonly frameTimeS: number[] = [];
+  private readonly frames: number[] = [];
+  private readonly moveStartS: number[] = [];
+  private readonly moves: number[] = [];
+  private readonly pieces: number[] = [];
+  private readonly events: RunEvent[] = [];
+  private readonly constants: number[] = [];
+
+  constructor(balls: number) {
+    this.balls = balls;
+  }
+
+  /** Call once the balls are laid. */
+  begin(): void {
+    for (let i = 0; i < this.balls; i++) {
+      this.constants.push(at(radius, i), at(inertia, i), at(rollDecel, i), at(slideDecel, i));
+    }
+  }
+
+  moveBegins(startS: number): void {
+    this.moveStartS.push(startS);
+    const first = this.pieces.length / PIECE;
+    for (let k = 0; k < move.count * PIECE; k++) this.pieces.push(at(move.pieces, k));
+    this.moves.push(move.scale, profile.distance, profile.peak, profile.accel, profile.durationS, move.stopQ, first, move.count);
+  }
+
+  /** Where the robot was really stopped (a jam may have stopped it before the wall). */
+  moveEnds(): void {
+    this.moves[this.moves.length - 3] = move.stopQ;
+  }
+
+  frame(timeS: number): void {
+    this.frameTimeS.push(timeS);
+    for (let i = 0; i < this.balls; i++) {
+      this.frames.push(at(bx, i), at(by, i), at(vx, i), at(vy, i), at(sx, i), at(sy, i), at(mode, i));
+    }
+  }
+
+  event(event: RunEvent): void {
+    this.events.push(event);
+  }
+
+  finish(durationS: number): Recording {
+    return {
+      durationS,
+      ballCount: this.balls,
+      frameTimeS: Float64Array.from(this.frameTimeS),
+      frames: Float64Array.from(this.frames),
+      ballConstants: Float64Array.from(this.constants),
+      moveStartS: Float64Array.from(this.moveStartS),
+      moves: Float64Array.from(this.moves),
+      pieces: Float64Array.from(this.pieces),
+      events: this.events,
+    };
+  }
+}
+
+function at(values: ArrayLike<number>, i: number): number {
+  return values[i] ?? 0;
+}

@@ -1,0 +1,193 @@
+import { MAX_BALLS } from "../model/project.ts";
+import type { PointMm } from "../model/zone.ts";
+import { sinCos } from "../num/elementary.ts";
+import { TrajectoryHash } from "../num/hash.ts";
+import { setProfile } from "../motion/duration.ts";
+import { bx, by, mode, OUT } from "./balls.kernel.ts";
+import { freeze, move, profile, setRobot, startMove } from "./clock.kernel.ts";
+import type { TrialPlan } from "./compile.ts";
+import { byRobot, stirred } from "./contact.kernel.ts";
+import type { RealMotion } from "./drift.ts";
+import { isAwake, runMove, type Watcher } from "./engine.kernel.ts";
+import { inJam } from "./jam.kernel.ts";
+import { loadBalls, loadPlan } from "./load.kernel.ts";
+import type { Recorder } from "./recorder.ts";
+import type { RunEventKind } from "./recording.ts";
+import { robot } from "./robot.kernel.ts";
+import { isHome } from "./wedge.kernel.ts";
+
+/** Longest time given to balls to come to rest once the run is over, s: with c = 0.005 a ball at 600 mm/s stops in 12 s. */
+const SETTLE_S = 120;
+
+/** What the run in this worker's world came to. Read right after `run`. */
+export const result = {
+  timeS: 0,
+  cut: false,
+  jams: 0,
+  stalls: 0,
+};
+export const touched = new Uint8Array(MAX_BALLS);
+/** 1: counts as delivered now. */
+export const home = new Uint8Array(MAX_BALLS);
+/** Second at which it last came home. */
+export const homeAtS = new Float64Array(MAX_BALLS);
+/** 1: was home once. */
+export const wasHome = new Uint8Array(MAX_BALLS);
+/** 1: was in a jam; where. */
+export const wasJammed = new Uint8Array(MAX_BALLS);
+export const jamX = new Float64Array(MAX_BALLS);
+export const jamY = new Float64Array(MAX_BALLS);
+/** 1: the robot touched it when the time limit cut the routine short. */
+export const carried = new Uint8Array(MAX_BALLS);
+export const hash = new TrajectoryHash();
+
+const real: RealMotion = { scale: 1, kappaExtra: 0 };
+const trig = new Float64Array(2);
+
+/** Follows a run step by step: what was touched, what came home, the hash, and the recording if one is wanted. */
+class RunWatcher implements Watcher {
+  balls = 0;
+  recorder: Recorder | null = null;
+  jammedInMove = false;
+  lastStirS = 0;
+
+  stepBegins(t: number): void {
+    if (this.recorder !== null) this.recorder.frame(move.startS + t);
+  }
+
+  stepEnded(t: number): void {
+    const now = move.startS + t;
+    for (let i = 0; i < this.balls; i++) {
+      if (stirred[i] === 0) continue;
+      hash.mix(bx[i]!);
+      hash.mix(by[i]!);
+      this.lastStirS = now;
+      stirred[i] = 0;
+      if (byRobot[i] !== 0 && touched[i] === 0) {
+        touched[i] = 1;
+        this.note("touched", now, i);
+      }
+      if (mode[i] === OUT) this.note("rolled-out", now, i);
+      const isIn = mode[i] !== OUT && isHome(i) ? 1 : 0;
+      if (isIn === home[i]) continue;
+      home[i] = isIn;
+      if (isIn === 1) {
+        wasHome[i] = 1;
+        homeAtS[i] = now;
+      }
+      this.note(isIn === 1 ? "on-wedge" : "off-wedge", now, i);
+    }
+  }
+
+  jammed(t: number): void {
+    if (!this.jammedInMove) result.jams++;
+    this.jammedInMove = true;
+    for (let i = 0; i < this.balls; i++) {
+      if (inJam[i] === 0) continue;
+      if (byRobot[i] !== 0 || touched[i] === 1) touched[i] = 1;
+      wasJammed[i] = 1;
+      jamX[i] = bx[i]!;
+      jamY[i] = by[i]!;
+      this.note("jam", move.startS + t, i);
+    }
+  }
+
+  note(kind: RunEventKind, timeS: number, ball: number): void {
+    if (this.recorder === null) return;
+    const xMm = ball < 0 ? robot.x : bx[ball]!;
+    const yMm = ball < 0 ? robot.y : by[ball]!;
+    this.recorder.event({ kind, timeS, ball, xMm, yMm, move: move.index });
+  }
+}
+
+const watcher = new RunWatcher();
+
+function reset(plan: TrialPlan, recorder: Recorder | null): void {
+  watcher.balls = plan.kinds.length;
+  watcher.recorder = recorder;
+  watcher.lastStirS = 0;
+  hash.reset();
+  result.timeS = 0;
+  result.cut = false;
+  result.jams = result.stalls = 0;
+  for (let i = 0; i < plan.kinds.length; i++) {
+    touched[i] = wasJammed[i] = carried[i] = 0;
+    home[i] = wasHome[i] = isHome(i) ? 1 : 0;
+    homeAtS[i] = 0;
+  }
+  recorder?.begin();
+}
+
+function placeRobot(plan: TrialPlan): void {
+  const { entry, drift } = plan;
+  robot.x = entry.xMm + drift.startX;
+  robot.y = entry.yMm + drift.startY;
+  robot.heading = entry.headingRad + drift.startHeading;
+  sinCos(robot.heading, trig);
+  robot.s = trig[0]!;
+  robot.c = trig[1]!;
+  freeze();
+}
+
+/** Plans move m from where the robot is, with this trial's drift. */
+function openMove(plan: TrialPlan, m: number): void {
+  const command = plan.routine.moves[m]!;
+  const { sigma, kappa, length } = plan.motions[m]!;
+  plan.drift.openMove(m, command, sigma, real);
+  setProfile(plan.project.robot.drive, command, profile);
+  plan.planner.plan(robot.x, robot.y, robot.c, robot.s, robot.heading, sigma, kappa + real.kappaExtra, length * real.scale);
+}
+
+/** Runs one trial to its end in this worker's world. `recorder`: null for none. */
+export function run(plan: TrialPlan, seed: number, index: number, placement: readonly PointMm[], recorder: Recorder | null): void {
+  loadPlan(plan);
+  loadBalls(plan, seed, index, placement);
+  plan.drift.openTrial(seed, index);
+  placeRobot(plan);
+  reset(plan, recorder);
+  const limit = plan.project.rules.timeLimitS;
+  const { moves } = plan.routine;
+  let t = 0;
+  for (let m = 0; m < moves.length && t < limit; m++) {
+    openMove(plan, m);
+    const whole = profile.durationS;
+    const duration = Math.min(whole, limit - t);
+    startMove(plan.planner, m, t, real.scale);
+    watcher.jammedInMove = false;
+    recorder?.moveBegins(t);
+    if (plan.planner.stalled && !(moves[m]!.kind === "toWall" && plan.planner.flush)) {
+      result.stalls++;
+      watcher.note("stall", t, -1);
+    }
+    runMove(plan.planner, duration, watcher);
+    recorder?.moveEnds();
+    hash.mix(robot.x);
+    hash.mix(robot.y);
+    hash.mix(robot.heading);
+    t += duration;
+    if (duration < whole || (t >= limit && m < moves.length - 1)) result.cut = true;
+  }
+  result.timeS = t;
+  for (let i = 0; i < watcher.balls; i++) carried[i] = result.cut && byRobot[i] !== 0 ? 1 : 0;
+  settle(plan, t);
+}
+
+/** The run is over; the robot stands; whatever still rolls comes to rest. */
+function settle(plan: TrialPlan, t: number): void {
+  const { recorder } = watcher;
+  profile.hold(SETTLE_S);
+  plan.planner.count = 0;
+  plan.planner.stopQ = 0;
+  startMove(plan.planner, plan.routine.moves.length, t, 1);
+  freeze();
+  recorder?.moveBegins(t);
+  setRobot(plan.planner, 0);
+  if (isAwake()) runMove(plan.planner, SETTLE_S, watcher);
+  recorder?.frame(Math.max(t, watcher.lastStirS));
+  watcher.note("end", t, -1);
+}
+
+/** Last second at which a ball moved, or the end of the routine. */
+export function restS(): number {
+  return Math.max(result.timeS, watcher.lastStirS);
+}

@@ -1,0 +1,86 @@
+import type { PointMm } from "../model/zone.ts";
+import { HashSum } from "../num/hash.ts";
+import { bx, by } from "./balls.kernel.ts";
+import type { TrialPlan } from "./compile.ts";
+import { LOSS_REASONS, type TrialBatch, type TrialOutcome } from "./outcome.ts";
+import { Recorder } from "./recorder.ts";
+import type { Recording } from "./recording.ts";
+import { hash, home, homeAtS, restS, result, run } from "./run.kernel.ts";
+import { lossOf } from "./verdict.ts";
+
+/** Placement of trial `index`: drawn, or the plan's own. */
+function placementOf(plan: TrialPlan, seed: number, index: number): readonly PointMm[] {
+  return plan.placement ?? plan.placements.draw(seed, index);
+}
+
+/** Runs trial `index` of `seed`: a pure function of plan, seed and index. */
+export function runTrial(plan: TrialPlan, seed: number, index: number): TrialOutcome {
+  const placement = placementOf(plan, seed, index);
+  run(plan, seed, index, placement, null);
+  return outcomeOf(plan, seed, index, placement);
+}
+
+/** Runs one trial and keeps everything that happened, for playing back. */
+export function recordTrial(
+  plan: TrialPlan,
+  seed: number,
+  index: number,
+): { readonly outcome: TrialOutcome; readonly recording: Recording } {
+  const placement = placementOf(plan, seed, index);
+  const recorder = new Recorder(plan.kinds.length);
+  run(plan, seed, index, placement, recorder);
+  return { outcome: outcomeOf(plan, seed, index, placement), recording: recorder.finish(restS()) };
+}
+
+function outcomeOf(plan: TrialPlan, seed: number, index: number, placement: readonly PointMm[]): TrialOutcome {
+  const each = plan.kinds.map((_, i) => i);
+  return {
+    seed,
+    index,
+    placement,
+    delivered: each.map((i) => home[i] === 1),
+    deliveredAtS: each.map((i) => (home[i] === 1 ? (homeAtS[i] ?? 0) : null)),
+    losses: each.map(lossOf),
+    endPositions: each.map((i) => ({ xMm: bx[i] ?? 0, yMm: by[i] ?? 0 })),
+    timeS: result.timeS,
+    jams: result.jams,
+    stalls: result.stalls,
+    hash: hash.hex(),
+  };
+}
+
+/** Runs trials from … to − 1 and adds them up. */
+export function runBatch(plan: TrialPlan, seed: number, from: number, to: number): TrialBatch {
+  const trials = to - from;
+  const delivered = new Uint8Array(trials);
+  const timeS = new Float64Array(trials);
+  const points = new Float64Array(trials);
+  const losses = new Float64Array(LOSS_REASONS.length);
+  const sum = new HashSum();
+  let jams = 0;
+  let stalls = 0;
+  const balls = plan.kinds.length;
+  for (let t = 0; t < trials; t++) {
+    const index = from + t;
+    run(plan, seed, index, placementOf(plan, seed, index), null);
+    let count = 0;
+    let earned = 0;
+    for (let i = 0; i < balls; i++) {
+      const loss = lossOf(i);
+      if (loss === null) {
+        count++;
+        earned += plan.points[i] ?? 0;
+      } else {
+        const at = LOSS_REASONS.indexOf(loss);
+        losses[at] = (losses[at] ?? 0) + 1;
+      }
+    }
+    delivered[t] = count;
+    points[t] = earned;
+    timeS[t] = result.timeS;
+    jams += result.jams;
+    stalls += result.stalls;
+    sum.add(index, hash.low, hash.high);
+  }
+  return { from, to, delivered, timeS, points, losses, hashLow: sum.low, hashHigh: sum.high, jams, stalls };
+}

@@ -1,0 +1,9 @@
+/** Which random stream of a trial feeds what. Numbers are part of the replay promise: never renumber, only append. */
+export const STREAMS = {
+  placement: 1,
+  start: 2,
+  systematic: 3,
+  spread: 4,
+  /** Move i of the routine draws from stream `moves + i`: the same move gets the same luck in every routine. */
+  moves: 1000,
+} as const;

@@ -1,0 +1,166 @@
+import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
+import type { Zone } from "../model/zone.ts";
+import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
+import { safeTime, TOUCH } from "./robot.kernel.ts";
+import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
+
+/**
+ * What stands still around a ball: three whole walls, the doorway wall with its gap and posts, keep-out blocks, and for
+ * a ball that cannot climb it the lip of the wedge.
+ */
+
+const MAX_FACES = 4;
+const MAX_BOXES = 64;
+
+let faces = 0;
+const faceNx = new Float64Array(MAX_FACES);
+const faceNy = new Float64Array(MAX_FACES);
+const faceLevel = new Float64Array(MAX_FACES);
+
+let boxes = 0;
+const minX = new Float64Array(MAX_BOXES);
+const maxX = new Float64Array(MAX_BOXES);
+const minY = new Float64Array(MAX_BOXES);
+const maxY = new Float64Array(MAX_BOXES);
+
+/** The doorway wall: inward normal, level, and the gap along the wall. */
+export const door = { nx: 0, ny: 0, level: 0, from: 0, to: 0 };
+
+export function loadWalls(zone: Zone): void {
+  const { widthMm: w, heightMm: h } = zone;
+  const all = [
+    { wall: "left", nx: 1, ny: 0, level: 0 },
+    { wall: "right", nx: -1, ny: 0, level: -w },
+    { wall: "bottom", nx: 0, ny: 1, level: 0 },
+    { wall: "top", nx: 0, ny: -1, level: -h },
+  ];
+  faces = 0;
+  for (const { wall, nx, ny, level } of all) {
+    if (wall === zone.doorway.wall) {
+      door.nx = nx;
+      door.ny = ny;
+      door.level = level;
+      continue;
+    }
+    faceNx[faces] = nx;
+    faceNy[faces] = ny;
+    faceLevel[faces++] = level;
+  }
+  door.from = zone.doorway.centreMm - zone.doorway.widthMm / 2;
+  door.to = zone.doorway.centreMm + zone.doorway.widthMm / 2;
+  boxes = 0;
+  for (const box of [...doorwayParts(zone), ...zone.keepOuts.map(boxOf)].slice(0, MAX_BOXES)) {
+    minX[boxes] = box.minX;
+    maxX[boxes] = box.maxX;
+    minY[boxes] = box.minY;
+    maxY[boxes++] = box.maxY;
+  }
+  const edge = wedgeEdge(zone);
+  wedge.nx = -edge.nx;
+  wedge.ny = -edge.ny;
+  wedge.level = -edge.offset;
+}
+
+export const MAX_WALL_HITS = 6;
+export const wallGap = new Float64Array(MAX_WALL_HITS);
+export const wallNx = new Float64Array(MAX_WALL_HITS);
+export const wallNy = new Float64Array(MAX_WALL_HITS);
+
+/** Standing faces within TOUCH of ball i; returns how many. Normals point to the ball. */
+export function wallsTouching(i: number): number {
+  const x = bx[i]!;
+  const y = by[i]!;
+  const r = radius[i]!;
+  let hits = 0;
+  for (let k = 0; k < faces; k++) {
+    const gap = faceNx[k]! * x + faceNy[k]! * y - faceLevel[k]! - r;
+    if (gap <= TOUCH) {
+      wallGap[hits] = gap;
+      wallNx[hits] = faceNx[k]!;
+      wallNy[hits++] = faceNy[k]!;
+    }
+  }
+  for (let k = 0; k < boxes && hits < MAX_WALL_HITS - 1; k++) {
+    const dx = x < minX[k]! ? x - minX[k]! : x > maxX[k]! ? x - maxX[k]! : 0;
+    const dy = y < minY[k]! ? y - minY[k]! : y > maxY[k]! ? y - maxY[k]! : 0;
+    const d2 = dx * dx + dy * dy;
+    const near = r + TOUCH;
+    if (d2 > near * near || d2 === 0) continue;
+    const d = Math.sqrt(d2);
+    wallGap[hits] = d - r;
+    wallNx[hits] = dx / d;
+    wallNy[hits++] = dy / d;
+  }
+  if (lipBlocks[i] === 1 && onWedge[i] === 0) {
+    const gap = edgeDepth[i]! - depthOf(i);
+    if (gap <= TOUCH) {
+      wallGap[hits] = gap;
+      wallNx[hits] = -wedge.nx;
+      wallNy[hits++] = -wedge.ny;
+    }
+  }
+  return hits;
+}
+
+/** Smallest t > 0 with gap + rate·t + bend·t²/2 = 0, +∞ if none. */
+export function hitTime(gap: number, rate: number, bend: number): number {
+  const half = 0.5 * bend;
+  if (Math.abs(half) < 1e-12) return rate < 0 ? gap / -rate : Number.POSITIVE_INFINITY;
+  const disc = rate * rate - 4 * half * gap;
+  if (disc < 0) return Number.POSITIVE_INFINITY;
+  const root = Math.sqrt(disc);
+  // The form without cancellation for an approaching ball; else the later root of a ball that is bent back.
+  if (rate < 0) return (2 * gap) / (-rate + root);
+  return half < 0 ? (rate + root) / (-bend) : Number.POSITIVE_INFINITY;
+}
+
+/**
+ * Time within which free ball i meets nothing that stands. (ax, ay): its acceleration in this phase; `pushed`: bound on
+ * what a face that carries it may add or take away; 0 for a free ball, whose roots are exact. contactStep: s.
+ */
+export function wallTime(i: number, ax: number, ay: number, pushed: number, contactStep: number): number {
+  const x = bx[i]!;
+  const y = by[i]!;
+  const r = radius[i]!;
+  const ux = vx[i]!;
+  const uy = vy[i]!;
+  let safe = Number.POSITIVE_INFINITY;
+  for (let k = 0; k < faces; k++) {
+    const gap = faceNx[k]! * x + faceNy[k]! * y - faceLevel[k]! - r;
+    const rate = faceNx[k]! * ux + faceNy[k]! * uy;
+    const bend = faceNx[k]! * ax + faceNy[k]! * ay;
+    if (gap <= TOUCH) {
+      // Back spin can drive a ball into the wall it touches: look again when it would be back, or after a contact step.
+      if (bend < 0 && rate >= 0) safe = Math.min(safe, Math.max((-2 * rate) / bend, contactStep));
+      continue;
+    }
+    const t = pushed > 0 ? safeTime(gap - 0.5 * TOUCH, rate, pushed) : hitTime(gap - 0.5 * TOUCH, rate, bend);
+    if (t < safe) safe = t;
+  }
+  const curve = Math.sqrt(ax * ax + ay * ay) + pushed;
+  const speed = Math.sqrt(ux * ux + uy * uy);
+  for (let k = 0; k < boxes; k++) {
+    const dx = x < minX[k]! ? x - minX[k]! : x > maxX[k]! ? x - maxX[k]! : 0;
+    const dy = y < minY[k]! ? y - minY[k]! : y > maxY[k]! ? y - maxY[k]! : 0;
+    const d = Math.sqrt(dx * dx + dy * dy);
+    if (d - r <= TOUCH || (d - r > 0 && d - r > speed * 60)) continue;
+    const t = safeTime(d - r - 0.5 * TOUCH, (dx * ux + dy * uy) / d, curve);
+    if (t < safe) safe = t;
+  }
+  return Math.min(safe, doorTime(i, ax, ay));
+}
+
+/** Time until the ball's centre crosses the wall line inside the gap. */
+function doorTime(i: number, ax: number, ay: number): number {
+  const gap = door.nx * bx[i]! + door.ny * by[i]! - door.level;
+  const along = door.nx === 0 ? bx[i]! : by[i]!;
+  if (along < door.from - radius[i]! || along > door.to + radius[i]! || gap <= 0) return Number.POSITIVE_INFINITY;
+  const t = hitTime(gap, door.nx * vx[i]! + door.ny * vy[i]!, door.nx * ax + door.ny * ay);
+  return t > 0 ? t : Number.POSITIVE_INFINITY;
+}
+
+/** Ball i is past the wall line, in the gap. */
+export function isThroughDoor(i: number): boolean {
+  const along = door.nx === 0 ? bx[i]! : by[i]!;
+  return door.nx * bx[i]! + door.ny * by[i]! - door.level <= 0 && along > door.from && along < door.to;
+}
