@@ -1,4 +1,5 @@
 import { boundingBox, isSimple } from "../geometry/polygon.ts";
+import { cos, sin } from "../num/elementary.ts";
 import { mm } from "./checkZone.ts";
 import type { Issue } from "./issue.ts";
 import { robotOutline } from "./outline.ts";
@@ -10,7 +11,7 @@ const SHAPE = "robot.shape";
 /** Smallest robot that makes sense, along its longer side, mm. */
 const SMALLEST_ROBOT_MM = 20;
 
-/** What contradicts itself in a robot. An own outline is told from its sides: neighbours alike first, then crossings. */
+/** What contradicts itself in a robot. */
 export function checkRobot(robot: Robot): readonly Issue[] {
   const shape = checkShape(robot);
   const ground =
@@ -57,24 +58,16 @@ function checkAxle(body: BodyMm): readonly Issue[] {
 
 /** The two arms must leave a gap at their roots and at their tips. */
 function checkArms(shape: ArmsShape): readonly Issue[] {
-  const { footprint, pusherEdges } = robotOutline({ shape, ground: { kind: "body" } });
-  // The right arm's part of the pusher is walked first, from its tip inward to the body; on it y is negative.
-  const right = pusherEdges
-    .slice(0, Math.floor(pusherEdges.length / 2))
-    .map((edge) => footprint[edge + 1]?.yMm ?? 0);
-  const least = -2 * Math.max(...right);
-  if (least > 0 && shape.armThicknessMm < shape.bodyWidthMm / 2) return [];
+  const { armLengthMm, armThicknessMm, armAngleRad, bodyWidthMm } = shape;
+  const c = cos(armAngleRad);
+  const atRoots = bodyWidthMm - (2 * armThicknessMm) / c;
+  const atTips = bodyWidthMm + 2 * (armLengthMm * sin(armAngleRad) - armThicknessMm * c);
+  const gap = Math.min(atRoots, atTips);
+  if (gap > 0) return [];
   const message =
-    "The arms meet in front of the robot, so that no ball can come between them: make them shorter, thinner or turn them outward.";
-  return [
-    {
-      code: "arms-meet",
-      path: `${SHAPE}.armAngleDeg`,
-      message,
-      got: `a gap of ${mm(Math.max(0, least))}`,
-      expected: "a gap above 0 mm",
-    },
-  ];
+    "The arms meet, so that no ball can come between them: make them shorter, thinner or turn them outward.";
+  const got = `${mm(-gap)} too close`;
+  return [{ code: "arms-meet", path: `${SHAPE}.armAngleDeg`, message, got, expected: "a gap above 0 mm" }];
 }
 
 /** The V's sides must be thin enough to start within the body's front. */
