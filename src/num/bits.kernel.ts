@@ -19,14 +19,21 @@ export function lowWord(value: number): number {
   return asWords[LOW]!;
 }
 
-/** The double with the given words (each taken modulo 2^32). */
-export function fromWords(high: number, low: number): number {
-  asWords[HIGH] = high;
-  asWords[LOW] = low;
-  return asDouble[0]!;
+const LEAST_EXPONENT = -1074;
+const powers = buildPowers();
+
+/** Powers of two from the smallest double on: a lookup is quicker than writing words and reading them back as a double. */
+function buildPowers(): Float64Array {
+  const all = new Float64Array(1024 - LEAST_EXPONENT);
+  let power = 5e-324;
+  for (let i = 0; i < all.length; i++) {
+    all[i] = power;
+    power *= 2;
+  }
+  return all;
 }
 
-/** 2^k as a double, for integer k in [−1022, 1023]. */
+/** 2^k, exact, for integer k in [−1074, 1023]. */
 export function powerOfTwo(k: number): number {
-  return fromWords((k + 1023) << 20, 0);
+  return powers[k - LEAST_EXPONENT]!;
 }

@@ -1,4 +1,4 @@
-import { fromWords, highWord, lowWord, powerOfTwo } from "./bits.kernel.ts";
+import { highWord, powerOfTwo } from "./bits.kernel.ts";
 
 /**
  * exp and log after fdlibm (e_exp.c, e_log.c), which is Copyright (C) 2004 and 1993 by Sun Microsystems, Inc. All rights reserved.
@@ -58,10 +58,10 @@ export function log(x: number): number {
     k = -54;
     scaled = x * TWO_TO_54;
   }
-  // x = 2^k (1 + f), 1 + f in [√2/2, √2)
-  const high = highWord(scaled) + SQRT_HALF_OFFSET;
-  k += (high >>> 20) - 1023;
-  const f = fromWords((high & 0xfffff) + 0x3fe6a09e, lowWord(scaled)) - 1;
+  // x = 2^k (1 + f), 1 + f in [√2/2, √2); the product with a power of two is exact
+  const exponent = ((highWord(scaled) + SQRT_HALF_OFFSET) >>> 20) - 1023;
+  k += exponent;
+  const f = scaled * powerOfTwo(-exponent) - 1;
   const half = 0.5 * f * f;
   const s = f / (2 + f);
   const z = s * s;
