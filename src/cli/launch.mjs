@@ -7,14 +7,14 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { appBundle, nodeBundle } from "./build.mjs";
 
-const isStart = process.argv[2] === "start" && process.argv.length === 3;
 const onBuild = (/** @type {string} */ what) => {
   if (process.stderr.isTTY) process.stderr.write(`Building ${what} …\n`);
 };
 try {
   const bundle = await nodeBundle({ onBuild });
-  if (isStart) await appBundle({ onBuild });
-  await import(pathToFileURL(join(bundle, isStart ? "start.js" : "wedgeward.js")).href);
+  // Only the command that serves the page needs it.
+  if (process.argv[2] === "start") await appBundle({ onBuild });
+  await import(pathToFileURL(join(bundle, "wedgeward.js")).href);
 } catch (fault) {
   process.stderr.write(
     `wedgeward: ${fault instanceof Error ? (fault.stack ?? fault.message) : String(fault)}\n`,

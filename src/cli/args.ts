@@ -1,0 +1,191 @@
+import type { Issue, Parsed } from "../model/issue.ts";
+import { nearestWord } from "../model/suggest.ts";
+import { COMMANDS, type CommandName, FLAGS, type FlagName, type NumberFlag } from "./flags.ts";
+
+/** What the command line asks for, defaults filled in. */
+export type Invocation =
+  | { readonly command: "help" }
+  | { readonly command: "version" }
+  | { readonly command: "start" }
+  | ({ readonly command: "plan" } & Common & Sampling)
+  | ({ readonly command: "stress"; readonly routine: string } & Common & Sampling)
+  | ({
+      readonly command: "trial";
+      readonly routine: string;
+      readonly seed: number;
+      readonly index: number;
+    } & Common)
+  | { readonly command: "check"; readonly files: readonly string[]; readonly json: boolean };
+
+interface Common {
+  /** Path or name of the project; null for the default one. */
+  readonly project: string | null;
+  readonly json: boolean;
+}
+
+interface Sampling {
+  readonly trials: number;
+  readonly seed: number;
+  readonly workers: number;
+}
+
+interface Words {
+  readonly flags: ReadonlyMap<FlagName, string>;
+  readonly others: readonly string[];
+}
+
+/**
+ * Reads the arguments after the program's name. Nothing is thrown; everything that is wrong comes back at once.
+ *
+ * @param cores worker threads used when none are asked for
+ */
+export function parseArguments(argv: readonly string[], cores: number): Parsed<Invocation> {
+  if (argv.length === 0 || argv.some((word) => word === "--help" || word === "-h"))
+    return fine({ command: "help" });
+  if (argv.includes("--version")) return fine({ command: "version" });
+  const [name, ...rest] = argv;
+  const command = COMMANDS.find((each) => each.name === name);
+  if (!command) return { ok: false, issues: [unknownCommand(name ?? "")] };
+  const issues: Issue[] = [];
+  const words = split(rest, command.flags, issues);
+  if (words.others.length > command.mostFiles) {
+    const surplus = words.others.slice(command.mostFiles);
+    issues.push(issue("surplus-argument", surplus.join(" "), "Take it out.", command.usage));
+  }
+  const invocation = readCommand(command.name, words, cores, issues);
+  return issues.length === 0 ? fine(invocation) : { ok: false, issues };
+}
+
+function fine(value: Invocation): Parsed<Invocation> {
+  return { ok: true, value };
+}
+
+function readCommand(name: CommandName, words: Words, cores: number, issues: Issue[]): Invocation {
+  const number = (flag: NumberFlag, fallback: number | null): number =>
+    readNumber(words, flag, fallback, issues);
+  const common = { project: words.others[0] ?? null, json: words.flags.has("json") };
+  switch (name) {
+    case "plan":
+      return { command: "plan", ...common, ...sampling(number, FLAGS.trials.forPlan, cores) };
+    case "stress": {
+      const routine = readRoutine(words, issues);
+      return { command: "stress", ...common, routine, ...sampling(number, FLAGS.trials.forStress, cores) };
+    }
+    case "trial": {
+      const routine = readRoutine(words, issues);
+      return {
+        command: "trial",
+        ...common,
+        routine,
+        seed: number("seed", null),
+        index: number("index", null),
+      };
+    }
+    case "check":
+      if (words.others.length === 0)
+        issues.push(issue("missing-file", "no file", "Name the files to check.", "FILE…"));
+      return { command: "check", files: words.others, json: common.json };
+    case "start":
+      return { command: "start" };
+    default:
+      return name satisfies never;
+  }
+}
+
+function sampling(
+  number: (flag: NumberFlag, fallback: number) => number,
+  trials: number,
+  cores: number,
+): Sampling {
+  const workers = Math.min(cores, FLAGS.workers.max);
+  return {
+    trials: number("trials", trials),
+    seed: number("seed", FLAGS.seed.fallback),
+    workers: number("workers", workers),
+  };
+}
+
+/** Sorts the words into flags with their values, and the rest. */
+function split(argv: readonly string[], known: readonly FlagName[], issues: Issue[]): Words {
+  const flags = new Map<FlagName, string>();
+  const others: string[] = [];
+  for (let i = 0; i < argv.length; i++) {
+    const word = argv[i] ?? "";
+    if (!word.startsWith("-") || word === "-") {
+      others.push(word);
+      continue;
+    }
+    const [key = "", ...inline] = word.replace(/^--?/, "").split("=");
+    const name = known.find((flag) => flag === key && word.startsWith("--"));
+    if (!name) {
+      issues.push(unknownFlag(word, key, known));
+      // Its value, if it has one, is not a file.
+      if (inline.length === 0 && takesValue(key) && isValue(argv[i + 1])) i++;
+      continue;
+    }
+    if (flags.has(name)) issues.push(flagIssue("repeated-flag", name, "given twice", "Give it once."));
+    const isSwitch = FLAGS[name].kind === "switch";
+    if (isSwitch && inline.length > 0) {
+      issues.push(flagIssue("unwanted-value", name, inline.join("="), "It takes no value."));
+    }
+    const value =
+      isSwitch || inline.length > 0 || !isValue(argv[i + 1]) ? inline.join("=") : (argv[++i] ?? "");
+    flags.set(name, value);
+  }
+  return { flags, others };
+}
+
+function takesValue(key: string): boolean {
+  return Object.entries(FLAGS).some(([name, flag]) => name === key && flag.kind !== "switch");
+}
+
+/** Whether a word can be the value of the flag before it; −1 can, so that it is reported as a value out of range. */
+function isValue(word: string | undefined): boolean {
+  return word !== undefined && (!word.startsWith("-") || /^-\d/.test(word));
+}
+
+function readNumber(words: Words, name: NumberFlag, fallback: number | null, issues: Issue[]): number {
+  const text = words.flags.get(name);
+  const { min, max } = FLAGS[name];
+  if (text === undefined) {
+    if (fallback === null) issues.push(flagIssue("missing-flag", name, "nothing", `Add --${name}.`));
+    return fallback ?? min;
+  }
+  const value = /^\d+$/.test(text) ? Number(text) : Number.NaN;
+  if (value >= min && value <= max) return value;
+  issues.push(flagIssue("bad-number", name, text === "" ? "no value" : text, "Give a number it allows."));
+  return min;
+}
+
+function readRoutine(words: Words, issues: Issue[]): string {
+  const id = words.flags.get("routine") ?? "";
+  if (id === "") {
+    const remedy = "Name a routine; `wedgeward plan` lists their ids.";
+    issues.push(flagIssue("missing-flag", "routine", "nothing", remedy));
+  }
+  return id;
+}
+
+function unknownCommand(name: string): Issue {
+  const names = COMMANDS.map((command) => command.name);
+  const nearest = nearestWord(name, names);
+  const remedy = nearest ? `Did you mean ${nearest}?` : "`wedgeward --help` explains the commands.";
+  return issue("unknown-command", name, remedy, names.join(", "));
+}
+
+function unknownFlag(word: string, key: string, known: readonly FlagName[]): Issue {
+  const nearest = nearestWord(key, known);
+  const message = nearest
+    ? `There is no such option. Did you mean --${nearest}?`
+    : "There is no such option here.";
+  const expected = known.map((name) => `--${name}`).join(", ") || "no options";
+  return { code: "unknown-flag", path: word.split("=")[0] ?? word, message, got: word, expected };
+}
+
+function flagIssue(code: string, name: FlagName, got: string, message: string): Issue {
+  return { code, path: `--${name}`, message, got, expected: FLAGS[name].allowed };
+}
+
+function issue(code: string, got: string, message: string, expected: string): Issue {
+  return { code, path: "", message, got, expected };
+}

@@ -1,0 +1,35 @@
+import type { Parsed } from "../model/issue.ts";
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import { nearestWord } from "../model/suggest.ts";
+import { generateRoutines } from "../plan/catalogue.ts";
+
+/** The routine of an id among those generated for a project; an unknown id comes back as an issue with the nearest ones. */
+export function findRoutine(project: Project, id: string): Parsed<Routine> {
+  const routines = generateRoutines(project);
+  const found = routines.find((routine) => routine.id === id);
+  if (found) return { ok: true, value: found };
+  const ids = routines.map((routine) => routine.id);
+  const near = nearestIds(id, ids);
+  const message = `This project has no routine of that id; \`wedgeward plan\` lists all ${ids.length}.`;
+  const issue = { code: "unknown-routine", path: "--routine", message, got: id, expected: near.join(", ") };
+  return { ok: false, issues: [issue] };
+}
+
+/** The three ids most alike, best first. */
+function nearestIds(id: string, ids: readonly string[]): readonly string[] {
+  const nearest = nearestWord(id, ids);
+  const alike = (other: string): number => commonPairs(id.toLowerCase(), other.toLowerCase());
+  const ordered = [...ids].sort((a, b) => alike(b) - alike(a));
+  return [...new Set([...(nearest ? [nearest] : []), ...ordered])].slice(0, 3);
+}
+
+/** Share of letter pairs that two words have in common (Dice 1945), 0 … 1. */
+function commonPairs(a: string, b: string): number {
+  const pairs = (word: string): Set<string> =>
+    new Set(Array.from({ length: Math.max(0, word.length - 1) }, (_, i) => word.slice(i, i + 2)));
+  const ofA = pairs(a);
+  const ofB = pairs(b);
+  if (ofA.size + ofB.size === 0) return 0;
+  return (2 * [...ofA].filter((pair) => ofB.has(pair)).length) / (ofA.size + ofB.size);
+}

@@ -1,0 +1,102 @@
+/** The command line in one table: what args.ts accepts and help.ts prints. */
+
+/** Memory for one number a trial stays far below a gigabyte. */
+const MOST_TRIALS = 1_000_000;
+/** Trial indices are 32 bits of the random streams' counter. */
+const LAST_INDEX = 4_294_967_295;
+const MOST_WORKERS = 64;
+
+const wholeNumber = (min: number, max: number): string => `a whole number from ${min} to ${max}`;
+
+export const FLAGS = {
+  routine: { kind: "text", value: "ID", allowed: "the id of a routine", help: "which routine" },
+  trials: {
+    kind: "number",
+    value: "N",
+    min: 1,
+    max: MOST_TRIALS,
+    forPlan: 300,
+    forStress: 2000,
+    allowed: wholeNumber(1, MOST_TRIALS),
+    help: "simulated runs of each routine (plan 300, stress 2000)",
+  },
+  seed: {
+    kind: "number",
+    value: "S",
+    min: 0,
+    max: Number.MAX_SAFE_INTEGER,
+    fallback: 1,
+    allowed: wholeNumber(0, Number.MAX_SAFE_INTEGER),
+    help: "the same seed gives the same runs (1)",
+  },
+  index: {
+    kind: "number",
+    value: "I",
+    min: 0,
+    max: LAST_INDEX,
+    allowed: wholeNumber(0, LAST_INDEX),
+    help: "which of the seed's runs, counted from 0",
+  },
+  workers: {
+    kind: "number",
+    value: "W",
+    min: 1,
+    max: MOST_WORKERS,
+    allowed: wholeNumber(1, MOST_WORKERS),
+    help: "threads; does not change the result (one per core)",
+  },
+  json: { kind: "switch", value: "", allowed: "no value", help: "print one JSON object and nothing else" },
+} as const;
+
+export type FlagName = keyof typeof FLAGS;
+export type NumberFlag = {
+  [K in FlagName]: (typeof FLAGS)[K]["kind"] extends "number" ? K : never;
+}[FlagName];
+
+interface Command {
+  readonly name: "plan" | "stress" | "trial" | "check" | "start";
+  readonly usage: string;
+  readonly help: string;
+  readonly flags: readonly FlagName[];
+  readonly mostFiles: number;
+}
+
+export type CommandName = Command["name"];
+
+export const COMMANDS: readonly Command[] = [
+  {
+    name: "plan",
+    usage: "plan [PROJECT] [--trials N] [--seed S] [--workers W] [--json]",
+    help: "ranks all routines for a project by how often they bring every ball home",
+    flags: ["trials", "seed", "workers", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "stress",
+    usage: "stress [PROJECT] --routine ID [--trials N] [--seed S] [--workers W] [--json]",
+    help: "stress-tests one routine: success rate, balls home, losses by reason",
+    flags: ["routine", "trials", "seed", "workers", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "trial",
+    usage: "trial [PROJECT] --routine ID --seed S --index I [--json]",
+    help: "runs a single trial again, exactly as the stress test did",
+    flags: ["routine", "seed", "index", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "check",
+    usage: "check FILE… [--json]",
+    help: "lists everything that is wrong with project files",
+    flags: ["json"],
+    mostFiles: Number.POSITIVE_INFINITY,
+  },
+  {
+    name: "start",
+    usage: "start",
+    help: "ranks the default project, then serves the page (what npm start does)",
+    flags: [],
+    mostFiles: 0,
+  },
+];

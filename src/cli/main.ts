@@ -1,0 +1,43 @@
+import { parseArguments } from "./args.ts";
+import { checkCommand } from "./checkCommand.ts";
+import { helpText } from "./help.ts";
+import { FINE, print, reject } from "./output.ts";
+import { packageVersion } from "./packageDirectory.ts";
+import { planCommand } from "./planCommand.ts";
+import { fieldNames } from "./projectFile.ts";
+import { startCommand } from "./startCommand.ts";
+import { stressCommand } from "./stressCommand.ts";
+import { trialCommand } from "./trialCommand.ts";
+
+/**
+ * The `wedgeward` command.
+ *
+ * @param argv the words after the program's name
+ * @param cores threads used when none are asked for
+ * @returns the exit code; rejects with a fault of the program
+ */
+export async function main(argv: readonly string[], cores: number): Promise<number> {
+  const parsed = parseArguments(argv, cores);
+  if (!parsed.ok) return reject("the command line", parsed.issues, argv.includes("--json"));
+  const invocation = parsed.value;
+  switch (invocation.command) {
+    case "help":
+      print(helpText(fieldNames()));
+      return FINE;
+    case "version":
+      print(packageVersion());
+      return FINE;
+    case "plan":
+      return planCommand(invocation);
+    case "stress":
+      return stressCommand(invocation);
+    case "trial":
+      return trialCommand(invocation);
+    case "check":
+      return checkCommand(invocation);
+    case "start":
+      return startCommand(cores);
+    default:
+      return invocation satisfies never;
+  }
+}

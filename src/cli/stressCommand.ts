@@ -1,0 +1,85 @@
+import { stressTest } from "../jobs/stressTest.ts";
+import { ballsOf, type Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import { lossTitle } from "../report/lossWords.ts";
+import { rangeWords, rateWords } from "../report/rateWords.ts";
+import type { StressSummary } from "../score/stress.ts";
+import { LOSS_REASONS } from "../trial/outcome.ts";
+import { findRoutine } from "./findRoutine.ts";
+import { interruptSignal, STOPPED } from "./interrupt.ts";
+import { FINE, print, printJson, reject } from "./output.ts";
+import { commandProgress } from "./progress.ts";
+import { loadProject } from "./projectFile.ts";
+import { tableText } from "./table.ts";
+import { withPool } from "./withPool.ts";
+
+export interface StressInput {
+  readonly project: string | null;
+  readonly routine: string;
+  readonly trials: number;
+  readonly seed: number;
+  readonly workers: number;
+  readonly json: boolean;
+}
+
+/** `wedgeward stress`. @returns the exit code */
+export async function stressCommand(input: StressInput): Promise<number> {
+  const parsed = loadProject(input.project);
+  if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
+  const project = parsed.value;
+  const found = findRoutine(project, input.routine);
+  if (!found.ok) return reject("the command line", found.issues, input.json);
+  const routine = found.value;
+  const { seed, trials, workers } = input;
+  const signal = interruptSignal();
+  const progress = commandProgress();
+  const onProgress = (done: number): void => progress.show(done / trials, `${done} of ${trials} trials`);
+  const { status, summary } = await withPool(workers, (pool) =>
+    stressTest(pool, project, routine, { seed, trials, signal, onProgress }),
+  ).finally(() => progress.end());
+  const isStopped = status === "stopped";
+  if (input.json) printJson(stressJson(input, summary, isStopped));
+  else print(stressText(project, routine, input, summary, isStopped));
+  return isStopped ? STOPPED : FINE;
+}
+
+function stressJson(input: StressInput, summary: StressSummary, isStopped: boolean): object {
+  return {
+    routine: input.routine,
+    seed: input.seed,
+    trials: summary.trials,
+    workers: input.workers,
+    ...(isStopped ? { stopped: true } : {}),
+    successRate: summary.successRate,
+    meanDelivered: summary.meanDelivered,
+    deliveredCounts: summary.deliveredCounts,
+    losses: summary.losses,
+    hash: summary.hash,
+  };
+}
+
+function stressText(
+  project: Project,
+  routine: Routine,
+  { seed }: StressInput,
+  summary: StressSummary,
+  isStopped: boolean,
+): string {
+  const stopped = isStopped ? ["Stopped early; this is what was known by then."] : [];
+  if (summary.trials === 0) return [...stopped, "No trial was finished."].join("\n");
+  const balls = ballsOf(project).length;
+  const counts = summary.deliveredCounts.map((runs, home) => [`${home} of ${balls}`, String(runs)]);
+  const lost = LOSS_REASONS.map((reason) => [lossTitle(reason), String(summary.losses[reason])]);
+  return [
+    ...stopped,
+    `${project.name}, ${routine.id}: ${routine.label}`,
+    `Every ball home in ${rateWords(summary.successRate)} (${rangeWords(summary.successRate)}); ${summary.trials} trials, seed ${seed}`,
+    `On average ${summary.meanDelivered.toFixed(2)} of ${balls} balls.`,
+    "",
+    tableText([["balls home", "runs"], ...counts], [false, true]),
+    "",
+    tableText([["why balls were lost", "balls"], ...lost], [false, true]),
+    "",
+    `Fingerprint ${summary.hash}: the same on every machine for the same project, routine, seed and trials.`,
+  ].join("\n");
+}

@@ -1,0 +1,30 @@
+import type { TrialBatch } from "../trial/outcome.ts";
+
+/**
+ * Trials a message asks for: 20–50 ms of a warm worker, so that messages cost nothing beside them, progress moves and
+ * cancelling is quick. The same for any number of workers.
+ */
+export const CHUNK_TRIALS = 100;
+
+export interface Chunk {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Trials 0 to `trials`, cut into pieces; the last one may be smaller. */
+export function chunksOf(trials: number): readonly Chunk[] {
+  return Array.from({ length: Math.ceil(trials / CHUNK_TRIALS) }, (_, i) => ({
+    from: i * CHUNK_TRIALS,
+    to: Math.min(trials, (i + 1) * CHUNK_TRIALS),
+  }));
+}
+
+/**
+ * The batches that follow one another from trial 0 on, in order; what lies beyond a gap is left out. So a job that was
+ * stopped gives exactly what the same job with fewer trials would have given.
+ */
+export function unbroken(batches: readonly TrialBatch[]): readonly TrialBatch[] {
+  const ordered = [...batches].sort((a, b) => a.from - b.from);
+  const gap = ordered.findIndex((batch, i) => batch.from !== (i === 0 ? 0 : ordered[i - 1]?.to));
+  return gap < 0 ? ordered : ordered.slice(0, gap);
+}

@@ -1,0 +1,106 @@
+import { describe, expect, it } from "vitest";
+import { type Invocation, parseArguments } from "../../../src/cli/args.ts";
+import type { Issue } from "../../../src/model/issue.ts";
+
+const CORES = 3;
+
+function accepted(line: string): Invocation {
+  const parsed = parseArguments(line.split(" ").filter(Boolean), CORES);
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+  return parsed.value;
+}
+
+function refused(line: string): readonly Issue[] {
+  const parsed = parseArguments(line.split(" ").filter(Boolean), CORES);
+  if (parsed.ok) throw new Error(`accepted: ${JSON.stringify(parsed.value)}`);
+  return parsed.issues;
+}
+
+const shortly = (issues: readonly Issue[]): string[] =>
+  issues.map(({ code, path }) => `${code} ${path}`.trim());
+
+describe("the command line", () => {
+  it("fills in what is left out", () => {
+    expect(accepted("plan")).toEqual({
+      command: "plan",
+      project: null,
+      trials: 300,
+      seed: 1,
+      workers: CORES,
+      json: false,
+    });
+    expect(accepted("stress --routine fan-1")).toMatchObject({ routine: "fan-1", trials: 2000, seed: 1 });
+  });
+
+  it("takes flags before and after the project, with = or a space", () => {
+    const expected = { project: "a.json", trials: 10, seed: 7, workers: 2, json: true };
+    expect(accepted("plan --trials 10 a.json --seed=7 --workers 2 --json")).toMatchObject(expected);
+  });
+
+  it("takes the largest and the smallest numbers", () => {
+    expect(accepted("stress --routine a --seed 0 --trials 1")).toMatchObject({ seed: 0, trials: 1 });
+    const most = accepted("trial --routine a --seed 9007199254740991 --index 4294967295");
+    expect(most).toMatchObject({ seed: Number.MAX_SAFE_INTEGER, index: 2 ** 32 - 1 });
+  });
+
+  it.each(["", "--help", "-h", "plan --help", "nonsense --help"])("explains itself for '%s'", (line) => {
+    expect(accepted(line)).toEqual({ command: "help" });
+  });
+
+  it("tells its version", () => {
+    expect(accepted("--version")).toEqual({ command: "version" });
+  });
+});
+
+describe("a bad command line", () => {
+  it("is reported whole", () => {
+    const issues = refused("plan a.json b.json --trials ten --seed -1 --worker 2 --workers 0");
+    expect(shortly(issues)).toEqual([
+      "unknown-flag --worker",
+      "surplus-argument",
+      "bad-number --trials",
+      "bad-number --seed",
+      "bad-number --workers",
+    ]);
+    expect(issues.find(({ path }) => path === "--worker")?.message).toContain("--workers");
+    expect(issues.find(({ path }) => path === "--trials")).toMatchObject({
+      got: "ten",
+      expected: "a whole number from 1 to 1000000",
+    });
+  });
+
+  it.each(["1.5", "1e3", "0x10", "+5", "1_000", "9007199254740993", "NaN", "Infinity"])(
+    "has no seed %s",
+    (text) => {
+      const seedIssue = refused(`plan --seed ${text}`);
+      expect(shortly(seedIssue)).toEqual(["bad-number --seed"]);
+    },
+  );
+
+  it("misses values, flags and files", () => {
+    expect(shortly(refused("plan --trials"))).toEqual(["bad-number --trials"]);
+    expect(shortly(refused("plan --trials --json"))).toEqual(["bad-number --trials"]);
+    expect(shortly(refused("stress"))).toEqual(["missing-flag --routine"]);
+    expect(shortly(refused("trial"))).toEqual([
+      "missing-flag --routine",
+      "missing-flag --seed",
+      "missing-flag --index",
+    ]);
+    expect(shortly(refused("check"))).toEqual(["missing-file"]);
+  });
+
+  it("gives flags twice, or values to those that take none", () => {
+    expect(shortly(refused("plan --seed 1 --seed 2"))).toEqual(["repeated-flag --seed"]);
+    expect(shortly(refused("plan --json=yes"))).toEqual(["unwanted-value --json"]);
+  });
+
+  it("knows no such command, but a similar one", () => {
+    const [issue] = refused("strss --routine a");
+    expect(issue).toMatchObject({ code: "unknown-command", message: "Did you mean stress?" });
+  });
+
+  it("does not give a flag of another command", () => {
+    expect(shortly(refused("plan --routine fan-1"))).toEqual(["unknown-flag --routine"]);
+    expect(shortly(refused("start --json"))).toEqual(["unknown-flag --json"]);
+  });
+});
