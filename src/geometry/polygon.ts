@@ -76,9 +76,8 @@ export function convexHull(points: Polygon): Polygon {
   const sorted = [...points].sort((a, b) => a.xMm - b.xMm || a.yMm - b.yMm);
   const lower = halfHull(sorted);
   const upper = halfHull(sorted.reverse());
-  const hull = [...lower.slice(0, -1), ...upper.slice(0, -1)];
-  // All points alike: both chains are the one point.
-  return hull.length === 0 ? lower.slice(0, 1) : hull;
+  // Both chains hold both ends; when all points are alike, they are the one point.
+  return lower.length < 2 ? lower : [...lower.slice(0, -1), ...upper.slice(0, -1)];
 }
 
 /** Whether the point is inside or on the boundary of a simple polygon. Even–odd ray crossing (Shimrat, Comm. ACM 5, 1962). */
@@ -129,7 +128,8 @@ function halfHull(sorted: Polygon): PointMm[] {
   for (const point of sorted) {
     for (;;) {
       const [a, b] = [chain.at(-2), chain.at(-1)];
-      if (a === undefined || b === undefined || turn(a, b, point) > 0) break;
+      const repeated = b?.xMm === point.xMm && b.yMm === point.yMm;
+      if (!repeated && (a === undefined || b === undefined || turn(a, b, point) > 0)) break;
       chain.pop();
     }
     chain.push(point);

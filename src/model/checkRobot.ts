@@ -2,7 +2,6 @@ import { boundingBox, isSimple } from "../geometry/polygon.ts";
 import { cos, sin } from "../num/elementary.ts";
 import { mm } from "./checkZone.ts";
 import type { Issue } from "./issue.ts";
-import { robotOutline } from "./outline.ts";
 import type { ArmsShape, BodyMm, PolygonShape, Robot, ScoopShape } from "./robot.ts";
 import type { PointMm } from "./zone.ts";
 
@@ -24,21 +23,8 @@ function checkShape(robot: Robot): readonly Issue[] {
   if (shape.kind === "polygon") {
     return [...checkOutline(shape.outline, `${SHAPE}.outlineMm`), ...checkPusherEdges(shape)];
   }
-  const issues = [
-    ...checkAxle(shape),
-    ...(shape.kind === "arms" ? checkArms(shape) : shape.kind === "scoop" ? checkScoop(shape) : []),
-  ];
-  if (issues.length > 0 || isSimple(robotOutline(robot).footprint)) return issues;
-  const message = "With these lengths the robot's outline crosses itself; check them against a drawing.";
-  return [
-    {
-      code: "outline-crosses-itself",
-      path: SHAPE,
-      message,
-      got: "an outline that crosses itself",
-      expected: "a simple outline",
-    },
-  ];
+  const front = shape.kind === "arms" ? checkArms(shape) : shape.kind === "scoop" ? checkScoop(shape) : [];
+  return [...checkAxle(shape), ...front];
 }
 
 function checkAxle(body: BodyMm): readonly Issue[] {
@@ -56,37 +42,39 @@ function checkAxle(body: BodyMm): readonly Issue[] {
   ];
 }
 
-/** The two arms must leave a gap at their roots and at their tips. */
+/** The two arms must leave a gap at their roots and at their tips, and stand out of the body. */
 function checkArms(shape: ArmsShape): readonly Issue[] {
-  const { armLengthMm, armThicknessMm, armAngleRad, bodyWidthMm } = shape;
+  const { armLengthMm: length, armThicknessMm: thickness, armAngleRad, bodyWidthMm } = shape;
   const c = cos(armAngleRad);
-  const atRoots = bodyWidthMm - (2 * armThicknessMm) / c;
-  const atTips = bodyWidthMm + 2 * (armLengthMm * sin(armAngleRad) - armThicknessMm * c);
+  const s = sin(armAngleRad);
+  const atRoots = bodyWidthMm - (2 * thickness) / c;
+  const atTips = bodyWidthMm + 2 * (length * s - thickness * c);
   const gap = Math.min(atRoots, atTips);
-  if (gap > 0) return [];
+  if (gap <= 0) {
+    const message =
+      "The arms meet, so that no ball can come between them: make them shorter, thinner or turn them outward.";
+    const got = `${mm(-gap)} too close`;
+    return [{ code: "arms-meet", path: `${SHAPE}.armAngleDeg`, message, got, expected: "a gap above 0 mm" }];
+  }
+  // Turned inward, a thick arm's tip is cut off by the body: its inner side would have no length.
+  if (length * c + thickness * s > 0) return [];
   const message =
-    "The arms meet, so that no ball can come between them: make them shorter, thinner or turn them outward.";
-  const got = `${mm(-gap)} too close`;
-  return [{ code: "arms-meet", path: `${SHAPE}.armAngleDeg`, message, got, expected: "a gap above 0 mm" }];
+    "The arms are thicker than they are long, so that their tips lie in the body: make them longer.";
+  const expected = `above ${mm((-thickness * s) / c)}`;
+  return [{ code: "arms-too-short", path: `${SHAPE}.armLengthMm`, message, got: mm(length), expected }];
 }
 
-/** The V's sides must be thin enough to start within the body's front. */
-function checkScoop(shape: ScoopShape): readonly Issue[] {
-  const half = shape.openingMm / 2;
-  const side = Math.sqrt(shape.depthMm * shape.depthMm + half * half);
-  const root = (shape.sideThicknessMm * side) / shape.depthMm;
-  if (root <= shape.bodyWidthMm / 2) return [];
-  const most = ((shape.bodyWidthMm / 2) * shape.depthMm) / side;
+/** The V's sides must start within the body's front and stand out of it. */
+function checkScoop({ openingMm, depthMm, sideThicknessMm, bodyWidthMm }: ScoopShape): readonly Issue[] {
+  const half = openingMm / 2;
+  const side = Math.sqrt(depthMm * depthMm + half * half);
+  const most = Math.min(((bodyWidthMm / 2) * depthMm) / side, (depthMm * side) / half);
+  if (sideThicknessMm < most) return [];
   const message =
     "The scoop's sides are too thick for so flat a V: at the body they would be wider than the body. Make them thinner or the scoop deeper.";
+  const path = `${SHAPE}.sideThicknessMm`;
   return [
-    {
-      code: "scoop-too-thick",
-      path: `${SHAPE}.sideThicknessMm`,
-      message,
-      got: mm(shape.sideThicknessMm),
-      expected: `at most ${mm(most)}`,
-    },
+    { code: "scoop-too-thick", path, message, got: mm(sideThicknessMm), expected: `below ${mm(most)}` },
   ];
 }
 

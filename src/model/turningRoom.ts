@@ -33,7 +33,7 @@ export function canTurnSomewhere(zone: Zone, robot: Robot): boolean {
     const { xMm, yMm } = cell;
     const room = spare(xMm, yMm);
     if (room >= 0) return true;
-    if (room + cell.half * Math.SQRT2 < 0 || cell.half < PRECISION_MM) continue;
+    if (room + cell.half * Math.sqrt(2) < 0 || cell.half < PRECISION_MM) continue;
     const h = cell.half / 2;
     for (const [sx, sy] of QUARTERS) cells.push({ xMm: xMm + sx * h, yMm: yMm + sy * h, half: h });
   }

@@ -1,0 +1,105 @@
+import { type BadFile, bad } from "./badFile.ts";
+
+const fork = "five-mixed-balls.json";
+const plate = "plate-robot.json";
+const scoop = "big-hall.json";
+
+export const ROBOT: readonly BadFile[] = [
+  bad(
+    "axle-outside-body",
+    "robot.shape.axleFromRearMm",
+    "an axle in front",
+    (f) => (f.robot.shape.axleFromRearMm = 171),
+  ),
+  bad(
+    "arms-meet",
+    "robot.shape.armAngleDeg",
+    "crossed arms",
+    (f) => (f.robot.shape = { ...f.robot.shape, armAngleDeg: -60 }),
+  ),
+  bad(
+    "arms-meet",
+    "robot.shape.armAngleDeg",
+    "arms as thick as the body",
+    (f) => (f.robot.shape.armThicknessMm = 80),
+  ),
+  bad("arms-too-short", "robot.shape.armLengthMm", "arms thicker than long, turned in", (f) => {
+    f.robot.shape = { ...f.robot.shape, armLengthMm: 10, armThicknessMm: 30, armAngleDeg: -30 };
+  }),
+  bad(
+    "scoop-too-thick",
+    "robot.shape.sideThicknessMm",
+    "a V of thick board",
+    (f) => (f.robot.shape.sideThicknessMm = 75),
+    scoop,
+  ),
+  bad(
+    "outline-crosses-itself",
+    "robot.shape.outlineMm",
+    "points in the wrong order",
+    (f) => {
+      const outline = f.robot.shape.outlineMm;
+      [outline[0], outline[12]] = [outline[12], outline[0]];
+    },
+    fork,
+  ),
+  bad(
+    "outline-crosses-itself",
+    "robot.ground.outlineMm",
+    "a crossed ground outline",
+    (f) => {
+      f.robot.ground.outlineMm = [
+        [-80, -75],
+        [90, 75],
+        [90, -75],
+        [-80, 75],
+      ];
+    },
+    fork,
+  ),
+  bad(
+    "too-few-vertices",
+    "robot.ground.outlineMm",
+    "two points",
+    (f) => f.robot.ground.outlineMm.splice(2),
+    fork,
+  ),
+  bad(
+    "repeated-vertex",
+    "robot.shape.outlineMm[14]",
+    "the first point again at the end",
+    (f) => f.robot.shape.outlineMm.push([-80, -75]),
+    fork,
+  ),
+  bad(
+    "outline-too-small",
+    "robot.ground.outlineMm",
+    "an outline in centimetres",
+    (f) =>
+      (f.robot.ground.outlineMm = [
+        [-8, -7],
+        [9, -7],
+        [9, 7],
+        [-8, 7],
+      ]),
+    fork,
+  ),
+  bad("no-pusher", "robot.shape.pusherEdges", "no edge", (f) => (f.robot.shape.pusherEdges = []), fork),
+  bad(
+    "repeated-edge",
+    "robot.shape.pusherEdges",
+    "an edge twice",
+    (f) => f.robot.shape.pusherEdges.push(5),
+    fork,
+  ),
+  bad(
+    "robot-wider-than-doorway",
+    "robot.shape",
+    "a plate wider than the doorway",
+    (f) => {
+      f.robot.shape.plateWidthMm = 300;
+      f.robot.entry.insetMm = 0;
+    },
+    plate,
+  ),
+];
