@@ -52,7 +52,7 @@ export function wilson(successes: number, trials: number, confidence = 0.95): Ra
 }
 
 /**
- * The exact interval of Clopper and Pearson: never covers less than the confidence, hence wider than Wilson's.
+ * The exact interval of Clopper and Pearson: never covers less than the confidence, hence mostly wider than Wilson's.
  * Arguments and errors as for wilson.
  *
  * Source: Clopper and Pearson, Biometrika 26 (1934) 404–413; Newcombe 1998, method 5. Checked in tests/published/intervals.

@@ -124,11 +124,15 @@ const arcTable = Array.from({ length: 66 }, (_, k) => {
   return 4n * seriesOdd(halve(halve(BigInt(k) << STEP_BITS)), -1n);
 });
 
+/** √x by Newton's method from above, which falls until it is there. */
 function squareRoot(x: bigint): bigint {
   const target = x << BITS;
   let root = ONE << 1n;
-  for (let i = 0; i < 12; i++) root = (root + target / root) >> 1n;
-  return root;
+  for (;;) {
+    const next = (root + target / root) >> 1n;
+    if (next >= root) return root;
+    root = next;
+  }
 }
 
 /** x = quarter · π/2 + rest, 0 ≤ rest < π/2. */
@@ -199,19 +203,38 @@ export function exactLog(x: number): Exact {
   return { mantissa: turns * LN2 + base + tail, exponent: 0 };
 }
 
-/** |y/x| within 2^±80. */
-export function exactAtan2(y: number, x: number): Exact {
-  const a = parts(Math.abs(y));
-  const b = parts(Math.abs(x));
-  const ratio = shifted(a.integer, BITS + BigInt(a.exponent - b.exponent) + 120n) / b.integer;
+/** Direction of the point (x, y) for y ≥ 0 and ratio = |y/x|, which has 120 more bits; |y/x| within 2^±80. */
+function upperDirection(ratio: bigint, left: boolean): bigint {
   const steep = ratio > ONE << 120n;
   const t = steep ? (1n << (2n * BITS + 120n)) / ratio : ratio >> 120n;
   const cell = Number(t >> STEP_BITS);
   const c = BigInt(cell) << STEP_BITS;
   const acute = arcTable[cell]! + seriesOdd(((t - c) << BITS) / (ONE + product(t, c)), -1n);
   const fromX = steep ? (PI >> 41n) - acute : acute;
-  const upper = x < 0 ? (PI >> 40n) - fromX : fromX;
+  return left ? (PI >> 40n) - fromX : fromX;
+}
+
+/** |y/x| within 2^±80. */
+export function exactAtan2(y: number, x: number): Exact {
+  const a = parts(Math.abs(y));
+  const b = parts(Math.abs(x));
+  const ratio = shifted(a.integer, BITS + BigInt(a.exponent - b.exponent) + 120n) / b.integer;
+  const upper = upperDirection(ratio, x < 0);
   return { mantissa: y < 0 ? -upper : upper, exponent: 0 };
+}
+
+/** |x| in [2^−27, 1), where 1 − x² fits the bits. */
+export function exactAsin(x: number): Exact {
+  const size = fixed(Math.abs(x));
+  const upper = upperDirection((size << (BITS + 120n)) / squareRoot(ONE - product(size, size)), false);
+  return { mantissa: x < 0 ? -upper : upper, exponent: 0 };
+}
+
+/** |x| in [2^−27, 1). */
+export function exactAcos(x: number): Exact {
+  const size = fixed(Math.abs(x));
+  const root = squareRoot(ONE - product(size, size));
+  return { mantissa: upperDirection((root << (BITS + 120n)) / size, x < 0), exponent: 0 };
 }
 
 /** Distance of a double from the exact value, in units of the double's last place. */

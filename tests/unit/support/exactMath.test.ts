@@ -2,6 +2,8 @@ import { expect, test } from "vitest";
 import {
   decimal,
   errorUlp,
+  exactAcos,
+  exactAsin,
   exactAtan2,
   exactCos,
   exactExp,
@@ -21,6 +23,8 @@ test.each([
   ["atan 1/2", exactAtan2(1, 2), "0.4636476090008061162142562314612144020285"],
   ["π/4", exactAtan2(3, 3), "0.7853981633974483096156608458198757210492"],
   ["−3π/4", exactAtan2(-1, -1), "-2.3561944901923449288469825374596271631478"],
+  ["asin 1/2 = π/6", exactAsin(0.5), "0.5235987755982988730771072305465838140328"],
+  ["acos −1/2 = 2π/3", exactAcos(-0.5), "2.0943951023931954923084289221863352561314"],
   ["6 − 2π", exactWrap(6), "-0.2831853071795864769252867665590057683943"],
 ])("%s", (_, exact, digits) => {
   expect(decimal(exact, 40)).toBe(digits);
