@@ -13,7 +13,8 @@ export function nearestWord(word: string, words: readonly string[]): string | un
       bestCost = cost;
     }
   }
-  return bestCost <= Math.max(1, word.length / 4) ? best : undefined;
+  // Two edits are two neighbours swapped; in a short word they would make it another one.
+  return bestCost <= Math.max(word.length < 5 ? 1 : 2, word.length / 4) ? best : undefined;
 }
 
 /** The name without the unit at its end. */
