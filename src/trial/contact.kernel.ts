@@ -12,6 +12,8 @@ import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.k
 const MAX_SWEEPS = 30;
 /** Overlap that may stay, mm. */
 const SLOP = 1e-3;
+/** Closing speed that may stay, mm/s: over a contact step it closes 0.2 µm. */
+const SLOW = 0.01;
 /** Overlap that makes the step be taken back, mm. */
 const TOO_DEEP = 0.05;
 
@@ -96,10 +98,9 @@ function meetRobot(i: number, first: boolean): void {
       pushNx[at] = nx;
       pushNy[at] = ny;
     }
-    if (strikeFace(i, nx, ny, ux, uy, first ? robotBounce[i]! : 0, robotFriction[i]!) > 0) {
-      stirred[i] = 1;
-      dirty = true;
-    }
+    const closing = strikeFace(i, nx, ny, ux, uy, first ? robotBounce[i]! : 0, robotFriction[i]!);
+    if (closing > 0) stirred[i] = 1;
+    if (closing > SLOW) dirty = true;
   }
 }
 
@@ -113,10 +114,9 @@ function meetWalls(i: number, first: boolean): void {
     standNx[at] = nx;
     standNy[at] = ny;
     if (wallGap[h]! < 0) shove(i, nx, ny, -wallGap[h]!);
-    if (strikeFace(i, nx, ny, 0, 0, first ? wallBounce[i]! : 0, wallFriction[i]!) > 0) {
-      stirred[i] = 1;
-      dirty = true;
-    }
+    const closing = strikeFace(i, nx, ny, 0, 0, first ? wallBounce[i]! : 0, wallFriction[i]!);
+    if (closing > 0) stirred[i] = 1;
+    if (closing > SLOW) dirty = true;
   }
 }
 
@@ -143,10 +143,9 @@ function meetBall(i: number, j: number, first: boolean): void {
     shove(i, -nx, -ny, overlap * share);
     shove(j, nx, ny, overlap * (1 - share));
   }
-  if (strikeBalls(i, j, nx, ny, first) > 0) {
-    stirred[i] = stirred[j] = 1;
-    dirty = true;
-  }
+  const closing = strikeBalls(i, j, nx, ny, first);
+  if (closing > 0) stirred[i] = stirred[j] = 1;
+  if (closing > SLOW) dirty = true;
 }
 
 function shove(i: number, nx: number, ny: number, by_: number): void {

@@ -123,17 +123,18 @@ function ballTime(i: number, limit: number): number {
   phaseOf(i, phase);
   const ax = phase[0]!;
   const ay = phase[1]!;
-  const still = vx[i] === 0 && vy[i] === 0;
-  let h = still || phase[2]! <= 0 ? limit : Math.min(limit, phase[2]!);
+  const endS = phase[2]! > 0 ? phase[2]! : Number.POSITIVE_INFINITY;
   const brake = Math.sqrt(ax * ax + ay * ay);
   const dx = bx[i]! - robot.x;
   const dy = by[i]! - robot.y;
   const { c, s } = robot;
-  h = safeFor(
+  let h = safeFor(
     c * dx + s * dy, -s * dx + c * dy, c * vx[i]! + s * vy[i]!, -s * vx[i]! + c * vy[i]!,
-    radius[i]!, robot.rate, robot.accel, robot.top, brake, h,
+    radius[i]!, robot.rate, robot.accel, robot.top, brake, limit,
   );
   const lasting = found.lasting;
+  // A ball in the robot's hands changes between sliding and rolling all the time: free motion takes that in its stride.
+  if (!lasting) h = Math.min(h, endS);
   const pushed = lasting ? brake + Math.abs(robot.accel) + robot.top * robot.top * Math.abs(robot.kappa) + 1e-3 : 0;
   h = Math.min(h, wallTime(i, ax, ay, pushed, settings.contactStepS));
   h = Math.min(h, wedgeTime(i, ax, ay));
@@ -157,14 +158,15 @@ function wedgeTime(i: number, ax: number, ay: number): number {
   if (wedge.raised && slopeAt(i, d) !== 0) return SLOPE_STEP_S;
   let h = Number.POSITIVE_INFINITY;
   // Inside: the way out over the edge, down from the level part, or over the line at which it counts as home.
-  const marks = [edgeDepth[i]!, wedge.raised ? wedge.run : 0, wedge.wholly ? radius[i]! : 0];
-  for (let k = 0; k < 3; k++) {
-    const gap = d - marks[k]!;
-    if (Math.abs(gap) < 1e-9) continue;
-    const t = gap > 0 ? hitTime(gap, rate, bend) : hitTime(-gap, -rate, -bend);
-    if (t > 0 && t < h) h = t;
-  }
-  return h + 1e-9;
+  h = Math.min(h, lineTime(d - edgeDepth[i]!, rate, bend));
+  if (wedge.raised) h = Math.min(h, lineTime(d - wedge.run, rate, bend));
+  return Math.min(h, lineTime(d - (wedge.wholly ? radius[i]! : 0), rate, bend)) + 1e-9;
+}
+
+/** Time until a depth difference `gap` closes, from either side. */
+function lineTime(gap: number, rate: number, bend: number): number {
+  if (gap > 1e-9) return hitTime(gap, rate, bend);
+  return gap < -1e-9 ? hitTime(-gap, -rate, -bend) : Number.POSITIVE_INFINITY;
 }
 
 /** Two balls; those in touch that hardly part are left to the contact step. */

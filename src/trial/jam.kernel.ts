@@ -16,6 +16,9 @@ export const inJam = new Uint8Array(MAX_BALLS);
 /** Directions of a ball–ball push flatter than this do not count as stops. */
 const GRAZE = 0.05;
 const MAX_STOPS = MAX_WALL_HITS + MAX_BALLS;
+/** Normals of what stops a ball; one row per ball in the chain. */
+const stopX = new Float64Array(MAX_STOPS * MAX_BALLS);
+const stopY = new Float64Array(MAX_STOPS * MAX_BALLS);
 
 function cosTwice(mu: number): number {
   return (1 - mu * mu) / (1 + mu * mu);
@@ -29,18 +32,16 @@ export function findJam(n: number): boolean {
     if (pushes[i] === 0 || (stands[i] === 0 && pairBits[i] === 0)) continue;
     for (let h = 0; h < pushes[i]!; h++) {
       const at = i * MAX_PUSHES + h;
-      if (isHeld(i, pushNx[at]!, pushNy[at]!, 1 << i)) any = true;
+      if (isHeld(i, pushNx[at]!, pushNy[at]!, 1 << i, 0)) any = true;
     }
     if (pushes[i]! > 1 && isPinched(i)) any = true;
   }
   return any;
 }
 
-/** Ball i, pushed along (nx, ny), cannot get away. `visited`: bits of the balls already in the chain. */
-function isHeld(i: number, nx: number, ny: number, visited: number): boolean {
-  const stopX = new Float64Array(MAX_STOPS);
-  const stopY = new Float64Array(MAX_STOPS);
-  let stops = 0;
+/** Ball i, pushed along (nx, ny), cannot get away. `visited`: bits of the balls already in the chain; `row`: MAX_STOPS × its length. */
+function isHeld(i: number, nx: number, ny: number, visited: number, row: number): boolean {
+  let stops = row;
   let held = false;
   const wall = -cosTwice(gripOf(i));
   for (let h = 0; h < stands[i]!; h++) {
@@ -58,13 +59,13 @@ function isHeld(i: number, nx: number, ny: number, visited: number): boolean {
     const mx = dx / d;
     const my = dy / d;
     const push = nx * mx + ny * my;
-    if (push < GRAZE || !isHeld(j, mx, my, visited | (1 << j))) continue;
+    if (push < GRAZE || !isHeld(j, mx, my, visited | (1 << j), row + MAX_STOPS)) continue;
     if (push > cosTwice(pairGrip(i, j))) held = true;
     stopX[stops] = -mx;
     stopY[stops++] = -my;
   }
-  for (let a = 1; a < stops && !held; a++) {
-    for (let b = 0; b < a; b++) if (isBetween(-nx, -ny, stopX[a]!, stopY[a]!, stopX[b]!, stopY[b]!)) held = true;
+  for (let a = row + 1; a < stops && !held; a++) {
+    for (let b = row; b < a; b++) if (isBetween(-nx, -ny, stopX[a]!, stopY[a]!, stopX[b]!, stopY[b]!)) held = true;
   }
   if (held) inJam[i] = 1;
   return held;
