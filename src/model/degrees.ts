@@ -7,7 +7,8 @@ const ULP_FRAC = Number.EPSILON / 2;
 
 /** The one way from a file's degrees to radians; everything that reads degrees must use it, so that files round-trip bit for bit. */
 export function radFromDeg(deg: number): number {
-  return deg * RAD_PER_DEG;
+  // + 0: the tiniest angles round to −0, which no file can hold.
+  return deg * RAD_PER_DEG + 0;
 }
 
 /** Degrees that `radFromDeg` turns into exactly this angle, with as few digits as that takes (within one unit in the last place where no such number exists). */
@@ -17,7 +18,7 @@ export function degFromRad(rad: number): number {
 
 /** The one way from a file's curvature in °/m to rad/mm. */
 export function radPerMmFromDegPerM(degPerM: number): number {
-  return (degPerM * RAD_PER_DEG) / MM_PER_M;
+  return (degPerM * RAD_PER_DEG) / MM_PER_M + 0;
 }
 
 /** Inverse of `radPerMmFromDegPerM`, with as few digits as that takes. */
