@@ -51,7 +51,11 @@ export function nodeBundle(options = {}) {
  * @returns {Promise<string>} the directory with one file for each, and worker.js
  */
 export function benchBundle(entries) {
-  const sources = [...sourceFiles(PAGE_ROOMS), ...Object.values(entries).map((file) => join(top, file))];
+  const sources = [
+    ...sourceFiles(PAGE_ROOMS),
+    ...filesIn(join(top, "tests/bench")),
+    ...filesIn(join(top, "fields")),
+  ];
   return keyedBundle({
     name: "bench",
     sources,

@@ -78,7 +78,7 @@ export function regionContains(region: Region, xMm: number, yMm: number): boolea
 
 function clip(type: ClipType, subject: readonly Ring[], clipping: readonly Ring[], fill: FillRule): Region {
   const engine = new Clipper64();
-  engine.preserveCollinear = false;
+  engine.preserveCollinear = true;
   engine.addPaths(pathsOf(subject), PathType.Subject);
   if (clipping.length > 0) engine.addPaths(pathsOf(clipping), PathType.Clip);
   const solution: Paths64 = [];

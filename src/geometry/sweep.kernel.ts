@@ -31,7 +31,7 @@ export function sweepStraight(chain: readonly number[], dx: number, dy: number, 
     const ey = by - ay;
     const cross = ex * dy - ey * dx;
     const longest = Math.max(shift, Math.sqrt(ex * ex + ey * ey));
-    if (Math.abs(cross) < THIN_MM * longest) {
+    if (Math.abs(cross) <= THIN_MM * longest) {
       // Every point lies within the width of the longer diagonal.
       const along = ex * dx + ey * dy >= 0;
       lists.threads.push(along ? [ax, ay, bx + dx, by + dy] : [bx, by, ax + dx, ay + dy]);

@@ -1,8 +1,8 @@
 import type { Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import { wrapAngle } from "../num/elementary.ts";
-import { Walker } from "./walker.ts";
 import type { Pose } from "./pose.ts";
+import { Walker } from "./walker.ts";
 
 /** A stretch of the path: a straight line, or a rotation about a fixed point by a signed angle (centre and angle 0 for a line). */
 export interface CoursePiece {

@@ -1,5 +1,5 @@
-import { PI } from "../model/units.ts";
 import type { Robot } from "../model/robot.ts";
+import { PI } from "../model/units.ts";
 import type { Wall, Zone } from "../model/zone.ts";
 import { wrapAngle } from "../num/elementary.ts";
 import type { Pose } from "./pose.ts";

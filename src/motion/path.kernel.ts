@@ -1,7 +1,7 @@
-import { atan2 } from "../num/elementary.ts";
 import type { Drive } from "../model/robot.ts";
+import { atan2 } from "../num/elementary.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { advancePose, findTouch, type Motion, type Touch, TOUCH_MM } from "./touch.kernel.ts";
+import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch } from "./touch.kernel.ts";
 
 /**
  * The path of one move: pieces of constant velocity and heading rate per unit of progress (mm driven, or rad turned),
@@ -52,7 +52,16 @@ export class PathPlanner {
    * Plans one move from a pose. sigma: +1 forward, −1 backward, 0 turn on the spot; kappa: heading change per unit of
    * progress; length ≥ 0 in units of progress. Fills `pieces`, `count`, `stopQ` and the flags.
    */
-  plan(x: number, y: number, c: number, s: number, heading: number, sigma: number, kappa: number, length: number): void {
+  plan(
+    x: number,
+    y: number,
+    c: number,
+    s: number,
+    heading: number,
+    sigma: number,
+    kappa: number,
+    length: number,
+  ): void {
     const { pose, touch, around } = this;
     pose.x = x;
     pose.y = y;
@@ -164,7 +173,8 @@ export class PathPlanner {
       const step = Math.min(angle, PIVOT_STEP_RAD);
       if (step <= 1e-12) return q;
       const middle = turn * step * 0.5;
-      const hn = rate - middle * pose.sigma * (touch.nx * pose.s - touch.ny * pose.c) - 0.5 * middle * middle * rate;
+      const hn =
+        rate - middle * pose.sigma * (touch.nx * pose.s - touch.ny * pose.c) - 0.5 * middle * middle * rate;
       const leverMid = this.leverOf(a, b, middle);
       if (leverMid * turn < MIN_LEVER_MM) return -1 - q;
       if (hn >= 0) return q;

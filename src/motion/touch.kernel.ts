@@ -39,7 +39,12 @@ export interface Touch {
 export const trig = new Float64Array(2);
 
 /** Moves `pose` on by `dq` along the motion (sigma, kappa), in place: chord formulas without cancellation. */
-export function advancePose(pose: { x: number; y: number; c: number; s: number }, sigma: number, kappa: number, dq: number): void {
+export function advancePose(
+  pose: { x: number; y: number; c: number; s: number },
+  sigma: number,
+  kappa: number,
+  dq: number,
+): void {
   const phi = kappa * dq;
   const { c, s } = pose;
   if (phi === 0) {
@@ -74,7 +79,13 @@ const state = { x: 0, y: 0, c: 1, s: 0 };
  * Searches along the motion for at most `length`; fills `out`. Touching faces along which the robot only slides do not
  * count; one that a curve presses against gives "guided".
  */
-export function findTouch(around: Surroundings, motion: Motion, length: number, out: Touch, ignore: Touch | null): void {
+export function findTouch(
+  around: Surroundings,
+  motion: Motion,
+  length: number,
+  out: Touch,
+  ignore: Touch | null,
+): void {
   state.x = motion.x;
   state.y = motion.y;
   state.c = motion.c;
@@ -98,7 +109,13 @@ export function findTouch(around: Surroundings, motion: Motion, length: number, 
 
 /** Tests one face (nx, ny, offset) against all vertices of an outline; returns the safe step or sets out.kind. */
 function testFace(
-  around: Surroundings, motion: Motion, ground: boolean, nx: number, ny: number, offset: number, out: Touch,
+  around: Surroundings,
+  motion: Motion,
+  ground: boolean,
+  nx: number,
+  ny: number,
+  offset: number,
+  out: Touch,
 ): number {
   const outline = ground ? around.ground : around.whole;
   const { count, x: vx, y: vy } = outline;
@@ -130,7 +147,14 @@ function testFace(
   return safe;
 }
 
-function setTouch(out: Touch, kind: "plane" | "guided" | "corner", ground: boolean, nx: number, ny: number, offset: number): number {
+function setTouch(
+  out: Touch,
+  kind: "plane" | "guided" | "corner",
+  ground: boolean,
+  nx: number,
+  ny: number,
+  offset: number,
+): number {
   out.kind = kind;
   out.ground = ground;
   out.nx = nx;
@@ -139,7 +163,13 @@ function setTouch(out: Touch, kind: "plane" | "guided" | "corner", ground: boole
   return 0;
 }
 
-function testPlanes(around: Surroundings, motion: Motion, left: number, out: Touch, ignore: Touch | null): number {
+function testPlanes(
+  around: Surroundings,
+  motion: Motion,
+  left: number,
+  out: Touch,
+  ignore: Touch | null,
+): number {
   let safe = Number.POSITIVE_INFINITY;
   const { planes } = around;
   for (let k = 0; k < planes.length; k++) {
@@ -159,7 +189,13 @@ function isSameFace(touch: Touch, nx: number, ny: number, offset: number): boole
   return touch.nx === nx && touch.ny === ny && touch.offset === offset;
 }
 
-function testBoxes(around: Surroundings, motion: Motion, left: number, out: Touch, ignore: Touch | null): number {
+function testBoxes(
+  around: Surroundings,
+  motion: Motion,
+  left: number,
+  out: Touch,
+  ignore: Touch | null,
+): number {
   let safe = Number.POSITIVE_INFINITY;
   const { boxes } = around;
   for (let k = 0; k < boxes.length; k++) {
@@ -176,7 +212,11 @@ function testBoxes(around: Surroundings, motion: Motion, left: number, out: Touc
 
 /** Separating axes of hull and box: the axis with the widest gap bounds the distance from below. */
 function testBox(
-  around: Surroundings, motion: Motion, box: { minX: number; minY: number; maxX: number; maxY: number }, out: Touch, ignore: Touch | null,
+  around: Surroundings,
+  motion: Motion,
+  box: { minX: number; minY: number; maxX: number; maxY: number },
+  out: Touch,
+  ignore: Touch | null,
 ): number {
   const { whole } = around;
   let minX = Number.POSITIVE_INFINITY;
@@ -206,7 +246,10 @@ function testBox(
 const widest = { index: 0, gap: 0 };
 
 /** The hull edge whose outward side keeps the box farthest away. */
-function widestEdge(around: Surroundings, box: { minX: number; minY: number; maxX: number; maxY: number }): typeof widest {
+function widestEdge(
+  around: Surroundings,
+  box: { minX: number; minY: number; maxX: number; maxY: number },
+): typeof widest {
   const { whole } = around;
   widest.gap = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < whole.count; i++) {
@@ -226,7 +269,11 @@ function widestEdge(around: Surroundings, box: { minX: number; minY: number; max
 
 /** A box corner against hull edge `i`: the corner moves in the robot frame. */
 function testCorner(
-  around: Surroundings, motion: Motion, box: { minX: number; minY: number; maxX: number; maxY: number }, i: number, out: Touch,
+  around: Surroundings,
+  motion: Motion,
+  box: { minX: number; minY: number; maxX: number; maxY: number },
+  i: number,
+  out: Touch,
 ): number {
   const { whole } = around;
   const ex = whole.normalX[i]!;

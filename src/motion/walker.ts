@@ -1,5 +1,5 @@
-import type { Drive } from "../model/robot.ts";
 import type { Project } from "../model/project.ts";
+import type { Drive } from "../model/robot.ts";
 import type { Move } from "../model/routine.ts";
 import { cos, sin } from "../num/elementary.ts";
 import type { CoursePiece } from "./course.ts";

@@ -1,4 +1,4 @@
-import { PathPlanner, PIECE } from "../motion/path.kernel.ts";
+import { type PathPlanner, PIECE } from "../motion/path.kernel.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import { robot } from "./robot.kernel.ts";
 

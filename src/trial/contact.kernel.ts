@@ -1,5 +1,18 @@
 import { MAX_BALLS } from "../model/project.ts";
-import { bx, by, mass, mode, OUT, radius, REST, robotBounce, robotFriction, ballFriction, wallBounce, wallFriction } from "./balls.kernel.ts";
+import {
+  ballFriction,
+  bx,
+  by,
+  mass,
+  mode,
+  OUT,
+  REST,
+  radius,
+  robotBounce,
+  robotFriction,
+  wallBounce,
+  wallFriction,
+} from "./balls.kernel.ts";
 import { strikeBalls, strikeFace } from "./impulse.kernel.ts";
 import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, TOUCH } from "./robot.kernel.ts";
 import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.kernel.ts";

@@ -38,9 +38,11 @@ export class DriftDrawer {
     if (!this.on) return;
     const { systematic, start } = this.drift;
     this.stream.open(seed, trial, STREAMS.systematic);
-    this.distanceScale = systematic.distanceScaleMean + systematic.distanceScaleSd * this.stream.normalCut(CUT_SD);
+    this.distanceScale =
+      systematic.distanceScaleMean + systematic.distanceScaleSd * this.stream.normalCut(CUT_SD);
     this.turnScale = systematic.turnScaleMean + systematic.turnScaleSd * this.stream.normalCut(CUT_SD);
-    this.curvature = systematic.curvatureMeanRadPerMm + systematic.curvatureSdRadPerMm * this.stream.normalCut(CUT_SD);
+    this.curvature =
+      systematic.curvatureMeanRadPerMm + systematic.curvatureSdRadPerMm * this.stream.normalCut(CUT_SD);
     this.stream.open(seed, trial, STREAMS.start);
     this.startX = start.positionSdMm * this.stream.normalCut(CUT_SD);
     this.startY = start.positionSdMm * this.stream.normalCut(CUT_SD);

@@ -1,12 +1,34 @@
 import { MAX_BALLS } from "../model/project.ts";
 import type { PathPlanner } from "../motion/path.kernel.ts";
-import { bx, by, halt, mode, OUT, phaseOf, radius, REST, roam, sx, sy, vx, vy } from "./balls.kernel.ts";
+import { bx, by, halt, mode, OUT, phaseOf, REST, radius, roam, sx, sy, vx, vy } from "./balls.kernel.ts";
 import { freeze, move, phaseEnd, pieceEnd, progressAt, setRobot, timeOf } from "./clock.kernel.ts";
-import { byRobot, clearContacts, isTooDeep, pairBits, pairReach, resolve, stands, stirred } from "./contact.kernel.ts";
+import {
+  byRobot,
+  clearContacts,
+  isTooDeep,
+  pairBits,
+  pairReach,
+  resolve,
+  stands,
+  stirred,
+} from "./contact.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
 import { found, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
 import { hitTime, isThroughDoor, wallTime } from "./walls.kernel.ts";
-import { crossEdge, depthOf, edgeDepth, holds, isHeld, lipBlocks, onSlope, onWedge, roamSlope, slopeAt, SLOPE_STEP_S, wedge } from "./wedge.kernel.ts";
+import {
+  crossEdge,
+  depthOf,
+  edgeDepth,
+  holds,
+  isHeld,
+  lipBlocks,
+  onSlope,
+  onWedge,
+  roamSlope,
+  SLOPE_STEP_S,
+  slopeAt,
+  wedge,
+} from "./wedge.kernel.ts";
 
 /**
  * The stepper. Where nothing can touch it jumps: to the end of the move, to the touch of a resting ball (found ahead in
@@ -129,13 +151,23 @@ function ballTime(i: number, limit: number): number {
   const dy = by[i]! - robot.y;
   const { c, s } = robot;
   let h = safeFor(
-    c * dx + s * dy, -s * dx + c * dy, c * vx[i]! + s * vy[i]!, -s * vx[i]! + c * vy[i]!,
-    radius[i]!, robot.rate, robot.accel, robot.top, brake, limit,
+    c * dx + s * dy,
+    -s * dx + c * dy,
+    c * vx[i]! + s * vy[i]!,
+    -s * vx[i]! + c * vy[i]!,
+    radius[i]!,
+    robot.rate,
+    robot.accel,
+    robot.top,
+    brake,
+    limit,
   );
   const lasting = found.lasting;
   // A ball in the robot's hands changes between sliding and rolling all the time: free motion takes that in its stride.
   if (!lasting) h = Math.min(h, endS);
-  const pushed = lasting ? brake + Math.abs(robot.accel) + robot.top * robot.top * Math.abs(robot.kappa) + 1e-3 : 0;
+  const pushed = lasting
+    ? brake + Math.abs(robot.accel) + robot.top * robot.top * Math.abs(robot.kappa) + 1e-3
+    : 0;
   h = Math.min(h, wallTime(i, ax, ay, pushed, settings.contactStepS));
   h = Math.min(h, wedgeTime(i, ax, ay));
   for (let j = 0; j < balls; j++) {
@@ -179,9 +211,15 @@ function pairTime(i: number, j: number, curveI: number): number {
   let curve = curveI;
   if (awake[j] === 1) {
     phaseOf(j, phase);
-    curve += Math.sqrt(phase[0]! * phase[0]! + phase[1]! * phase[1]!) + robot.top * robot.top * Math.abs(robot.kappa) + Math.abs(robot.accel);
+    curve +=
+      Math.sqrt(phase[0]! * phase[0]! + phase[1]! * phase[1]!) +
+      robot.top * robot.top * Math.abs(robot.kappa) +
+      Math.abs(robot.accel);
   }
-  if (gap <= TOUCH) return rate > 0 && curve > 0 ? Math.max((2 * rate) / curve, settings.contactStepS) : settings.contactStepS;
+  if (gap <= TOUCH)
+    return rate > 0 && curve > 0
+      ? Math.max((2 * rate) / curve, settings.contactStepS)
+      : settings.contactStepS;
   return safeTime(gap - 0.5 * TOUCH, rate, curve);
 }
 
@@ -202,7 +240,8 @@ function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): voi
   clearContacts(balls);
   const deepest = resolve(balls);
   const pushing = robot.rate > 0 || progressAt(t + h) > q0;
-  if (pushing && (findJam(balls) || isTooDeep(deepest))) takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
+  if (pushing && (findJam(balls) || isTooDeep(deepest)))
+    takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
   for (let i = 0; i < balls; i++) tidy(i, t + h);
 }
 
@@ -236,7 +275,14 @@ function tidy(i: number, t: number): void {
     awake[i] = 0;
     return;
   }
-  if (mode[i] !== REST && onSlope(i) && byRobot[i] === 0 && (stands[i]! > 0 || pairBits[i] !== 0) && isHeld(fromX[i]!, fromY[i]!, i)) halt(i);
+  if (
+    mode[i] !== REST &&
+    onSlope(i) &&
+    byRobot[i] === 0 &&
+    (stands[i]! > 0 || pairBits[i] !== 0) &&
+    isHeld(fromX[i]!, fromY[i]!, i)
+  )
+    halt(i);
   if (mode[i] !== REST) {
     awake[i] = 1;
     return;
@@ -245,5 +291,12 @@ function tidy(i: number, t: number): void {
   const q = progressAt(t);
   touchQ[i] = q < move.stopQ ? firstTouch(i, q) : Number.POSITIVE_INFINITY;
   awake[i] = touchQ[i]! <= q + 1e-9 ? 1 : 0;
-  if (awake[i] === 0 && onSlope(i) && !holds(i, slopeAt(i, depthOf(i))) && stands[i] === 0 && pairBits[i] === 0) awake[i] = 1;
+  if (
+    awake[i] === 0 &&
+    onSlope(i) &&
+    !holds(i, slopeAt(i, depthOf(i))) &&
+    stands[i] === 0 &&
+    pairBits[i] === 0
+  )
+    awake[i] = 1;
 }

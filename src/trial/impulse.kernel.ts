@@ -1,4 +1,15 @@
-import { ballBounce, ballFriction, inertia, mass, rollCoeff, settleMode, sx, sy, vx, vy } from "./balls.kernel.ts";
+import {
+  ballBounce,
+  ballFriction,
+  inertia,
+  mass,
+  rollCoeff,
+  settleMode,
+  sx,
+  sy,
+  vx,
+  vy,
+} from "./balls.kernel.ts";
 
 /**
  * Impulses at upright faces. Normal: restitution e above 10 mm/s. Friction: Coulomb against the combined slip, which
@@ -15,7 +26,13 @@ export const NO_BOUNCE = 10;
  * A face with velocity (ux, uy) and unit normal (nx, ny) toward ball i. Returns the closing speed it met, mm/s, 0 if none.
  */
 export function strikeFace(
-  i: number, nx: number, ny: number, ux: number, uy: number, bounce: number, friction: number,
+  i: number,
+  nx: number,
+  ny: number,
+  ux: number,
+  uy: number,
+  bounce: number,
+  friction: number,
 ): number {
   const wx = vx[i]! - ux;
   const wy = vy[i]! - uy;

@@ -1,6 +1,17 @@
 import { MAX_BALLS } from "../model/project.ts";
 import { bx, by } from "./balls.kernel.ts";
-import { gripOf, MAX_PUSHES, pairBits, pairGrip, pushes, pushNx, pushNy, standNx, standNy, stands } from "./contact.kernel.ts";
+import {
+  gripOf,
+  MAX_PUSHES,
+  pairBits,
+  pairGrip,
+  pushes,
+  pushNx,
+  pushNy,
+  standNx,
+  standNy,
+  stands,
+} from "./contact.kernel.ts";
 import { MAX_WALL_HITS } from "./walls.kernel.ts";
 
 /**
@@ -65,7 +76,8 @@ function isHeld(i: number, nx: number, ny: number, visited: number, row: number)
     stopY[stops++] = -my;
   }
   for (let a = row + 1; a < stops && !held; a++) {
-    for (let b = row; b < a; b++) if (isBetween(-nx, -ny, stopX[a]!, stopY[a]!, stopX[b]!, stopY[b]!)) held = true;
+    for (let b = row; b < a; b++)
+      if (isBetween(-nx, -ny, stopX[a]!, stopY[a]!, stopX[b]!, stopY[b]!)) held = true;
   }
   if (held) inJam[i] = 1;
   return held;

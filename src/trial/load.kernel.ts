@@ -2,8 +2,22 @@ import { inertiaFactor } from "../model/ball.ts";
 import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
 import { RandomStream } from "../num/stream.ts";
 import {
-  ballBounce, ballFriction, bx, by, decelOf, halt, inertia, mass, radius, robotBounce, robotFriction, rollCoeff,
-  rollDecel, slideDecel, wallBounce, wallFriction,
+  ballBounce,
+  ballFriction,
+  bx,
+  by,
+  decelOf,
+  halt,
+  inertia,
+  mass,
+  radius,
+  robotBounce,
+  robotFriction,
+  rollCoeff,
+  rollDecel,
+  slideDecel,
+  wallBounce,
+  wallFriction,
 } from "./balls.kernel.ts";
 import type { TrialPlan } from "./compile.ts";
 import { awake, settings, useBalls } from "./engine.kernel.ts";
@@ -35,12 +49,20 @@ export function loadPlan(plan: TrialPlan): void {
   wedge.raised = !flat && (wedge.lip > 0 || wedge.slope !== 0);
   wedge.wholly = rules.delivered === "wholly";
   settings.contactStepS = plan.contactStepS ?? DEFAULT_CONTACT_STEP_S;
-  settings.rideStepS = Math.max(settings.contactStepS, plan.contactStepS === null ? DEFAULT_RIDE_STEP_S : 3 * plan.contactStepS);
+  settings.rideStepS = Math.max(
+    settings.contactStepS,
+    plan.contactStepS === null ? DEFAULT_RIDE_STEP_S : 3 * plan.contactStepS,
+  );
   useBalls(plan.kinds.length);
 }
 
 /** Lays the balls of one trial and gives them the trial's friction, rolling resistance and restitution. */
-export function loadBalls(plan: TrialPlan, seed: number, trial: number, placement: readonly { xMm: number; yMm: number }[]): void {
+export function loadBalls(
+  plan: TrialPlan,
+  seed: number,
+  trial: number,
+  placement: readonly { xMm: number; yMm: number }[],
+): void {
   const { spread, zone, robot } = plan.project;
   stream.open(seed, trial, STREAMS.spread);
   const on = plan.spread ? 1 : 0;
@@ -85,4 +107,3 @@ function setEdge(i: number, pushN: number): void {
   const force = h >= r ? Number.POSITIVE_INFINITY : (mass[i]! * GRAVITY_MM_PER_S2 * -edgeDepth[i]!) / (r - h);
   lipBlocks[i] = h > 0 && force > pushN ? 1 : 0;
 }
-

@@ -48,10 +48,18 @@ export class PlacementDrawer {
       const placed = this.tryDraw(seed, index, start === 0, layout.wallMarginMm, layout.spacingMm);
       if (placed !== null) return placed;
     }
-    throw new Error(`no room for ${this.kinds.length} balls after ${MAX_STARTS} tries; expected a layout that checkProject accepts`);
+    throw new Error(
+      `no room for ${this.kinds.length} balls after ${MAX_STARTS} tries; expected a layout that checkProject accepts`,
+    );
   }
 
-  private tryDraw(seed: number, index: number, even: boolean, wallMarginMm: number, spacingMm: number): PointMm[] | null {
+  private tryDraw(
+    seed: number,
+    index: number,
+    even: boolean,
+    wallMarginMm: number,
+    spacingMm: number,
+  ): PointMm[] | null {
     const { widthMm, heightMm } = this.project.zone;
     const placed: Point[] = [];
     const radii: number[] = [];
@@ -75,7 +83,14 @@ export class PlacementDrawer {
   }
 }
 
-function hasRoom(placed: readonly Point[], radii: readonly number[], x: number, y: number, r: number, spacing: number): boolean {
+function hasRoom(
+  placed: readonly Point[],
+  radii: readonly number[],
+  x: number,
+  y: number,
+  r: number,
+  spacing: number,
+): boolean {
   return placed.every((other, i) => {
     const dx = other.xMm - x;
     const dy = other.yMm - y;
@@ -93,7 +108,8 @@ export function allowedPlaces(project: Project): (x: number, y: number, r: numbe
   return (x, y, r) => {
     if (edge.nx * x + edge.ny * y - edge.offset < r + layout.wedgeMarginMm) return false;
     for (const rect of layout.forbidden) {
-      if (x > rect.xMm && x < rect.xMm + rect.widthMm && y > rect.yMm && y < rect.yMm + rect.heightMm) return false;
+      if (x > rect.xMm && x < rect.xMm + rect.widthMm && y > rect.yMm && y < rect.yMm + rect.heightMm)
+        return false;
     }
     for (const rect of project.zone.keepOuts) {
       const dx = Math.max(rect.xMm - x, 0, x - rect.xMm - rect.widthMm);
@@ -144,4 +160,3 @@ function distanceTo(rings: readonly (readonly number[])[], x: number, y: number)
 export function drawPlacement(project: Project, seed: number, index: number): readonly PointMm[] {
   return new PlacementDrawer(project).draw(seed, index);
 }
-

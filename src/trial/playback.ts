@@ -2,7 +2,21 @@ import { PIECE, posePiece } from "../motion/path.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import {
-  bx, by, inertia, mode, OUT, PLAYBACK_SLOT as SLOT, REST, roam, rollDecel, ROLLING, slideDecel, sx, sy, vx, vy,
+  bx,
+  by,
+  inertia,
+  mode,
+  OUT,
+  REST,
+  ROLLING,
+  roam,
+  rollDecel,
+  PLAYBACK_SLOT as SLOT,
+  slideDecel,
+  sx,
+  sy,
+  vx,
+  vy,
 } from "./balls.kernel.ts";
 import { BALL_STRIDE, FRAME_STRIDE, MOVE_STRIDE, type Recording } from "./recording.ts";
 
@@ -80,6 +94,13 @@ export function ballAt(recording: Recording, ball: number, tS: number): BallAt {
   slideDecel[SLOT] = num(ballConstants, constants + 3);
   const dt = Math.min(tS, recording.durationS) - num(recording.frameTimeS, frame);
   if (dt > 0) roam(SLOT, dt);
-  const state = mode[SLOT] === OUT ? "out" : mode[SLOT] === REST ? "rest" : mode[SLOT] === ROLLING ? "rolling" : "sliding";
+  const state =
+    mode[SLOT] === OUT
+      ? "out"
+      : mode[SLOT] === REST
+        ? "rest"
+        : mode[SLOT] === ROLLING
+          ? "rolling"
+          : "sliding";
   return { xMm: num(bx, SLOT), yMm: num(by, SLOT), state };
 }

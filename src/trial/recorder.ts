@@ -29,7 +29,16 @@ export class Recorder {
     this.moveStartS.push(startS);
     const first = this.pieces.length / PIECE;
     for (let k = 0; k < move.count * PIECE; k++) this.pieces.push(at(move.pieces, k));
-    this.moves.push(move.scale, profile.distance, profile.peak, profile.accel, profile.durationS, move.stopQ, first, move.count);
+    this.moves.push(
+      move.scale,
+      profile.distance,
+      profile.peak,
+      profile.accel,
+      profile.durationS,
+      move.stopQ,
+      first,
+      move.count,
+    );
   }
 
   /** Where the robot was really stopped (a jam may have stopped it before the wall). */

@@ -1,12 +1,5 @@
 /** What happened when and where in a recorded run. */
-export type RunEventKind =
-  | "touched"
-  | "on-wedge"
-  | "off-wedge"
-  | "rolled-out"
-  | "jam"
-  | "stall"
-  | "end";
+export type RunEventKind = "touched" | "on-wedge" | "off-wedge" | "rolled-out" | "jam" | "stall" | "end";
 
 export interface RunEvent {
   readonly kind: RunEventKind;

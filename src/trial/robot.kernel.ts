@@ -1,6 +1,6 @@
 import type { RobotOutline } from "../model/outline.ts";
-import { advancePose } from "../motion/touch.kernel.ts";
 import { MAX_PIECES, PIECE, posePiece } from "../motion/path.kernel.ts";
+import { advancePose } from "../motion/touch.kernel.ts";
 import { bx, by, radius } from "./balls.kernel.ts";
 
 /**
@@ -17,8 +17,13 @@ export const TOUCH = 2e-3;
 export const shape = {
   count: 0,
   /** Circle around the footprint, robot frame. */
-  cx: 0, cy: 0, reach: 0,
-  minX: 0, maxX: 0, minY: 0, maxY: 0,
+  cx: 0,
+  cy: 0,
+  reach: 0,
+  minX: 0,
+  maxX: 0,
+  minY: 0,
+  maxY: 0,
 };
 const ax = new Float64Array(MAX_EDGES);
 const ay = new Float64Array(MAX_EDGES);
@@ -32,9 +37,16 @@ let farthest = 0;
 
 /** Pose and motion now: q̇ = rate of progress, q̈ its change, top the highest rate of the move. */
 export const robot = {
-  x: 0, y: 0, c: 1, s: 0, heading: 0,
-  sigma: 0, kappa: 0,
-  rate: 0, accel: 0, top: 0,
+  x: 0,
+  y: 0,
+  c: 1,
+  s: 0,
+  heading: 0,
+  sigma: 0,
+  kappa: 0,
+  rate: 0,
+  accel: 0,
+  top: 0,
 };
 
 export function loadShape(outline: RobotOutline): void {
@@ -89,7 +101,8 @@ export function contactsOf(i: number): number {
   const py = -s * dx + c * dy;
   const r = radius[i]!;
   const near = r + TOUCH;
-  if (px > shape.maxX + near || px < shape.minX - near || py > shape.maxY + near || py < shape.minY - near) return 0;
+  if (px > shape.maxX + near || px < shape.minX - near || py > shape.maxY + near || py < shape.minY - near)
+    return 0;
   let hits = 0;
   const n = shape.count;
   for (let k = 0; k < n && hits < MAX_HITS; k++) {
@@ -154,20 +167,30 @@ export const LASTING = 2;
  * edge. `rate`, `accel`, `top` describe the robot's progress; `curveBall` bounds the ball's acceleration.
  */
 export function safeFor(
-  px: number, py: number, ux: number, uy: number, r: number,
-  rate: number, accel: number, top: number, curveBall: number, limit: number,
+  px: number,
+  py: number,
+  ux: number,
+  uy: number,
+  r: number,
+  rate: number,
+  accel: number,
+  top: number,
+  curveBall: number,
+  limit: number,
 ): number {
   const { sigma, kappa } = robot;
   const spin = Math.abs(kappa);
   const drive = Math.abs(sigma);
-  const curve = curveBall + Math.abs(accel) * (drive + spin * farthest) + top * top * spin * (drive + spin * farthest);
+  const curve =
+    curveBall + Math.abs(accel) * (drive + spin * farthest) + top * top * spin * (drive + spin * farthest);
   found.lasting = false;
   const ox = px - shape.cx;
   const oy = py - shape.cy;
   const o = Math.sqrt(ox * ox + oy * oy);
   const wide = o - shape.reach - r;
   if (wide > TOUCH) {
-    const closing = (ux * ox + uy * oy) / o - rate * (sigma * ox + kappa * (shape.cx * oy - shape.cy * ox)) / o;
+    const closing =
+      (ux * ox + uy * oy) / o - (rate * (sigma * ox + kappa * (shape.cx * oy - shape.cy * ox))) / o;
     const t = safeTime(wide, closing, curve);
     if (t >= limit) return t;
   }
@@ -258,7 +281,8 @@ function touchOnPiece(x: number, y: number, r: number, from: number, end: number
     // A lasting touch that the motion closes on is a touch now; one it only slides along is not.
     if (found.lasting && closesOn(px, py, r)) return q;
     const turning = Math.abs(robot.kappa);
-    const dq = found.lasting && turning > 0 ? Math.min(safe, LEAVE_STEP / Math.max(1, turning * farthest)) : safe;
+    const dq =
+      found.lasting && turning > 0 ? Math.min(safe, LEAVE_STEP / Math.max(1, turning * farthest)) : safe;
     if (q + dq >= end) return Number.POSITIVE_INFINITY;
     q += dq;
     advancePose(pose, robot.sigma, robot.kappa, dq);
@@ -288,4 +312,3 @@ function closesOn(px: number, py: number, r: number): boolean {
   }
   return false;
 }
-

@@ -1,8 +1,8 @@
 import { MAX_BALLS } from "../model/project.ts";
 import type { PointMm } from "../model/zone.ts";
+import { setProfile } from "../motion/duration.ts";
 import { sinCos } from "../num/elementary.ts";
 import { TrajectoryHash } from "../num/hash.ts";
-import { setProfile } from "../motion/duration.ts";
 import { bx, by, mode, OUT } from "./balls.kernel.ts";
 import { freeze, move, profile, setRobot, startMove } from "./clock.kernel.ts";
 import type { TrialPlan } from "./compile.ts";
@@ -135,11 +135,26 @@ function openMove(plan: TrialPlan, m: number): void {
   const { sigma, kappa, length } = plan.motions[m]!;
   plan.drift.openMove(m, command, sigma, real);
   setProfile(plan.project.robot.drive, command, profile);
-  plan.planner.plan(robot.x, robot.y, robot.c, robot.s, robot.heading, sigma, kappa + real.kappaExtra, length * real.scale);
+  plan.planner.plan(
+    robot.x,
+    robot.y,
+    robot.c,
+    robot.s,
+    robot.heading,
+    sigma,
+    kappa + real.kappaExtra,
+    length * real.scale,
+  );
 }
 
 /** Runs one trial to its end in this worker's world. `recorder`: null for none. */
-export function run(plan: TrialPlan, seed: number, index: number, placement: readonly PointMm[], recorder: Recorder | null): void {
+export function run(
+  plan: TrialPlan,
+  seed: number,
+  index: number,
+  placement: readonly PointMm[],
+  recorder: Recorder | null,
+): void {
   loadPlan(plan);
   loadBalls(plan, seed, index, placement);
   plan.drift.openTrial(seed, index);

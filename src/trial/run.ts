@@ -32,7 +32,12 @@ export function recordTrial(
   return { outcome: outcomeOf(plan, seed, index, placement), recording: recorder.finish(restS()) };
 }
 
-function outcomeOf(plan: TrialPlan, seed: number, index: number, placement: readonly PointMm[]): TrialOutcome {
+function outcomeOf(
+  plan: TrialPlan,
+  seed: number,
+  index: number,
+  placement: readonly PointMm[],
+): TrialOutcome {
   const each = plan.kinds.map((_, i) => i);
   return {
     seed,

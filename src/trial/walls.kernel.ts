@@ -1,5 +1,5 @@
-import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
 import type { Zone } from "../model/zone.ts";
+import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
 import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
 import { safeTime, TOUCH } from "./robot.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
@@ -111,7 +111,7 @@ export function hitTime(gap: number, rate: number, bend: number): number {
   const root = Math.sqrt(disc);
   // The form without cancellation for an approaching ball; else the later root of a ball that is bent back.
   if (rate < 0) return (2 * gap) / (-rate + root);
-  return half < 0 ? (rate + root) / (-bend) : Number.POSITIVE_INFINITY;
+  return half < 0 ? (rate + root) / -bend : Number.POSITIVE_INFINITY;
 }
 
 /**
@@ -154,7 +154,8 @@ export function wallTime(i: number, ax: number, ay: number, pushed: number, cont
 function doorTime(i: number, ax: number, ay: number): number {
   const gap = door.nx * bx[i]! + door.ny * by[i]! - door.level;
   const along = door.nx === 0 ? bx[i]! : by[i]!;
-  if (along < door.from - radius[i]! || along > door.to + radius[i]! || gap <= 0) return Number.POSITIVE_INFINITY;
+  if (along < door.from - radius[i]! || along > door.to + radius[i]! || gap <= 0)
+    return Number.POSITIVE_INFINITY;
   const t = hitTime(gap, door.nx * vx[i]! + door.ny * vy[i]!, door.nx * ax + door.ny * ay);
   return t > 0 ? t : Number.POSITIVE_INFINITY;
 }

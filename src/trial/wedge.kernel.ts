@@ -1,6 +1,22 @@
 import { MAX_BALLS } from "../model/project.ts";
 import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
-import { bx, by, halt, inertia, mode, radius, REST, roam, rollDecel, settleMode, SLIDING, sx, sy, vx, vy } from "./balls.kernel.ts";
+import {
+  bx,
+  by,
+  halt,
+  inertia,
+  mode,
+  REST,
+  radius,
+  roam,
+  rollDecel,
+  SLIDING,
+  settleMode,
+  sx,
+  sy,
+  vx,
+  vy,
+} from "./balls.kernel.ts";
 
 /**
  * The wedge under a ball. Depth d: how far the ball's centre is beyond the wedge's long side, toward the corner.
@@ -17,7 +33,9 @@ const HELD_MM = 5e-4;
 
 export const wedge = {
   /** Unit normal of the long side, into the corner, and its level: depth = nx·x + ny·y − level. */
-  nx: 0, ny: 0, level: 0,
+  nx: 0,
+  ny: 0,
+  level: 0,
   lip: 0,
   slope: 0,
   /** The slope ends at this depth; level from there on. */

@@ -1,0 +1,49 @@
+import type { TrialBatch } from "../../trial/outcome.ts";
+
+/** failed: at least one ball not delivered. worked: all delivered. */
+export type WantedRun = "failed" | "worked";
+
+/** Trials asked for at a time: about 50 ms of one worker. */
+const CHUNK = 250;
+
+/** What a search knows of one routine's runs, from its batches; grows by asking for more. */
+export interface RunSource {
+  /** Already known, any order. */
+  readonly batches: readonly TrialBatch[];
+  readonly balls: number;
+  readonly more: (from: number, to: number) => Promise<TrialBatch>;
+}
+
+/**
+ * The first run after `after` that went as wanted, looking at no more than `limit` runs; where there is none, one from
+ * the beginning up to `after`.
+ *
+ * @param onLook told how many runs have been looked at
+ * @returns the run's index, or null
+ */
+export async function findRun(
+  source: RunSource,
+  wanted: WantedRun,
+  after: number,
+  limit: number,
+  onLook: (looked: number) => void,
+): Promise<number | null> {
+  const known = [...source.batches];
+  const scan = async (from: number, to: number): Promise<number | null> => {
+    for (let start = from; start < to; ) {
+      const batch =
+        known.find((each) => each.from <= start && start < each.to) ??
+        (await source.more(start, Math.min(to, start + CHUNK)));
+      const end = Math.min(to, batch.to);
+      for (let index = start; index < end; index++) {
+        const all = batch.delivered[index - batch.from] === source.balls;
+        if (all === (wanted === "worked")) return index;
+      }
+      if (!known.includes(batch)) known.push(batch);
+      start = end;
+      onLook(start <= after ? limit + start : start - after - 1);
+    }
+    return null;
+  };
+  return (await scan(after + 1, after + 1 + limit)) ?? (await scan(0, after + 1));
+}

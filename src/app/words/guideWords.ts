@@ -1,0 +1,28 @@
+import type { Rate } from "../../num/interval.ts";
+import { countWords } from "../../report/lengthWords.ts";
+import { rateWords } from "../../report/rateWords.ts";
+
+/** Where the work stands, for the sentence that says what to do next. */
+export interface Standing {
+  readonly hasProject: boolean;
+  readonly hasFirstLook: boolean;
+  readonly routines: number;
+  readonly bestRate: Rate | null;
+  readonly choseBest: boolean;
+  /** Whether the run on show has been started. */
+  readonly watched: boolean;
+  readonly atEnd: boolean;
+}
+
+/** What is known, and what to do next. */
+export function guideWords(standing: Standing): string {
+  const { bestRate } = standing;
+  if (!standing.hasProject) return "Opening the field…";
+  if (!standing.hasFirstLook || !bestRate) {
+    return `Trying ${countWords(standing.routines, "routine")} in this zone. First answers in a moment.`;
+  }
+  if (standing.atEnd) return "Now try the next placement, or look at a run that failed: why did it?";
+  if (standing.watched) return "Watch which ball slips away, and when. Space stops and goes on.";
+  if (!standing.choseBest) return "Press Play to watch this routine, or pick another one from the list.";
+  return `The best so far brings every ball home in ${rateWords(bestRate)}. Press Play to watch it.`;
+}

@@ -1,0 +1,24 @@
+import type { Routine } from "../../model/routine.ts";
+import { secondsWords } from "../../report/lengthWords.ts";
+import { moveAt } from "../../trial/playback.ts";
+import { ballMark } from "../../view/ballMark.ts";
+import type { ViewRun } from "../../view/zoneView.ts";
+import { moveWords } from "./moveWords.ts";
+
+/** The move under way: "Move 5 of 23: drive 600 mm". */
+export function moveNowWords(routine: Routine, run: ViewRun, timeS: number): string {
+  const index = moveAt(run.recording, timeS);
+  const move = routine.moves[index];
+  if (timeS >= run.recording.durationS) return `The run ends after ${secondsWords(run.recording.durationS)}.`;
+  if (!move) return "All moves are done; the balls come to rest.";
+  return `Move ${index + 1} of ${routine.moves.length}: ${moveWords(move)}.`;
+}
+
+/** The whole picture at a second, for people who do not see the drawing. */
+export function momentWords(routine: Routine, run: ViewRun, timeS: number): string {
+  const balls = run.outcome.delivered.map((_, ball) => {
+    const mark = ballMark(run.outcome, run.recording, ball, timeS);
+    return `ball ${ball + 1} ${mark === "open" ? "under way" : mark}`;
+  });
+  return `${secondsWords(timeS)}. ${moveNowWords(routine, run, timeS)} ${balls.join(", ")}.`;
+}

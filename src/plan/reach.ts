@@ -1,0 +1,58 @@
+import { robotOutline } from "../model/outline.ts";
+import type { Robot } from "../model/robot.ts";
+import type { PointMm } from "../model/zone.ts";
+
+/** What a pattern needs to know about a robot's outlines; robot frame, all lengths from its origin (the axle's middle), mm. */
+export interface Reach {
+  readonly frontMm: number;
+  readonly rearMm: number;
+  readonly leftMm: number;
+  readonly rightMm: number;
+  /** Farthest point of all, and farthest point behind the axle: the room a turn on the spot takes. */
+  readonly tipRadiusMm: number;
+  readonly rearRadiusMm: number;
+  /** How far forward the ground outline goes: this much stops at the wedge's edge. */
+  readonly groundFrontMm: number;
+  /** How far the pusher reaches to the left and to the right (right positive), and forward. */
+  readonly pusherLeftMm: number;
+  readonly pusherRightMm: number;
+  readonly pusherFrontMm: number;
+  /** Where the deepest part of the pusher lies: the back of a U, the middle of a V; the plate itself. */
+  readonly pusherBackMm: number;
+}
+
+/** Measures both outlines of a robot. A robot without a marked pusher edge pushes with everything it has. */
+export function reachOf(robot: Robot): Reach {
+  const { footprint, pusherEdges, ground } = robotOutline(robot);
+  const all = [...footprint, ...ground];
+  const marked = pusherEdges.flatMap((edge) => [edge, (edge + 1) % footprint.length]);
+  const pusher =
+    marked.length === 0 ? footprint : footprint.filter((_, vertex) => marked.includes(vertex));
+  return {
+    frontMm: most(all, (p) => p.xMm),
+    rearMm: most(all, (p) => 0 - p.xMm),
+    leftMm: most(all, (p) => p.yMm),
+    rightMm: most(all, (p) => 0 - p.yMm),
+    tipRadiusMm: most(all, distance),
+    rearRadiusMm: most(all, (p) => (p.xMm <= 0 ? distance(p) : 0)),
+    groundFrontMm: most(ground, (p) => p.xMm),
+    pusherLeftMm: most(pusher, (p) => p.yMm),
+    pusherRightMm: most(pusher, (p) => 0 - p.yMm),
+    pusherFrontMm: most(pusher, (p) => p.xMm),
+    pusherBackMm: 0 - most(pusher, (p) => 0 - p.xMm),
+  };
+}
+
+/** How far the outline reaches in a direction (robot frame, unit vector), mm. */
+export function support(robot: Robot, x: number, y: number): number {
+  const { footprint, ground } = robotOutline(robot);
+  return most([...footprint, ...ground], (p) => p.xMm * x + p.yMm * y);
+}
+
+function most(points: readonly PointMm[], measure: (p: PointMm) => number): number {
+  return points.reduce((best, p) => Math.max(best, measure(p)), Number.NEGATIVE_INFINITY);
+}
+
+function distance(p: PointMm): number {
+  return Math.sqrt(p.xMm * p.xMm + p.yMm * p.yMm);
+}

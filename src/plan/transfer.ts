@@ -1,0 +1,90 @@
+import { PI, RAD_PER_DEG } from "../model/units.ts";
+import type { PointMm } from "../model/zone.ts";
+import type { Pose } from "../motion/pose.ts";
+import { atan2, cos, sin, wrapAngle } from "../num/elementary.ts";
+import type { RoutineBuilder } from "./builder.ts";
+import { beforeWedgeMm } from "./target.ts";
+
+/** A point counts as reached within this, mm. */
+const THERE_MM = 1;
+/** Angles away from the wanted heading from which a start beside a wall is backed into, in the order tried. */
+const BACKING_RAD = [0, 15, -15, 30, -30, 45, -45, 60, -60, 90, -90].map((deg) => deg * RAD_PER_DEG);
+/** Lengths of that backing, in tip radii. */
+const BACKING_LENGTHS = [0.6, 1, 1.5, 2];
+
+/** Turns toward a point and drives there, or turns its back to it and reverses: whichever needs the smaller turn. */
+export function reachPoint(builder: RoutineBuilder, point: PointMm): boolean {
+  return builder.attempt(() => {
+    // A turn may have to make room first; then the direction has changed and is taken anew.
+    for (let round = 0; round < 3; round++) {
+      const dx = point.xMm - builder.pose.xMm;
+      const dy = point.yMm - builder.pose.yMm;
+      const distance = Math.sqrt(dx * dx + dy * dy);
+      if (distance < THERE_MM) return true;
+      const toward = atan2(dy, dx);
+      const backward = Math.abs(wrapAngle(toward - builder.pose.headingRad)) > PI / 2;
+      const straight = (back: boolean) =>
+        builder.attempt(
+          () => builder.face(back ? toward + PI : toward) && builder.drive(back ? -distance : distance),
+        );
+      if (straight(backward) || straight(!backward)) return true;
+      if (!builder.faceWithRoom(backward ? toward + PI : toward)) return false;
+    }
+    return false;
+  });
+}
+
+/**
+ * Drives to a pose without touching anything: straight there and a turn on the spot; where a wall leaves no room for
+ * that turn, to a place in front of it and back in, straight or at an angle.
+ */
+export function arriveAt(builder: RoutineBuilder, pose: Pose): boolean {
+  const { widthMm, heightMm } = builder.scene;
+  const middle = { xMm: widthMm / 2, yMm: heightMm / 2 };
+  return (
+    arriveDirectly(builder, pose) ||
+    builder.attempt(() => reachPoint(builder, middle) && arriveDirectly(builder, pose))
+  );
+}
+
+function arriveDirectly(builder: RoutineBuilder, pose: Pose): boolean {
+  if (builder.attempt(() => reachPoint(builder, pose) && builder.face(pose.headingRad))) return true;
+  const { tipRadiusMm } = builder.scene.reach;
+  for (const share of BACKING_LENGTHS) {
+    for (const aside of BACKING_RAD) {
+      if (backInto(builder, pose, pose.headingRad + aside, share * tipRadiusMm)) return true;
+    }
+  }
+  return false;
+}
+
+/** Stops `lengthMm` ahead of the pose along a heading, backs into it, and turns to the wanted heading. */
+function backInto(builder: RoutineBuilder, pose: Pose, headingRad: number, lengthMm: number): boolean {
+  const ahead = {
+    xMm: pose.xMm + lengthMm * cos(headingRad),
+    yMm: pose.yMm + lengthMm * sin(headingRad),
+  };
+  return builder.attempt(
+    () =>
+      reachPoint(builder, ahead) &&
+      builder.face(headingRad) &&
+      builder.drive(-lengthMm) &&
+      builder.face(pose.headingRad),
+  );
+}
+
+/**
+ * Backs straight off the wedge until a turn cannot sweep a delivered ball down again: the circle of the tips keeps a
+ * ball's diameter off its edge. Backs as far as it can where the room is less.
+ */
+export function leaveWedge(builder: RoutineBuilder): void {
+  const { target, reach, ballDiameterMm, clearanceMm } = builder.scene;
+  const { headingRad } = builder.pose;
+  const wanted = reach.tipRadiusMm + ballDiameterMm / 2;
+  const rate = -(target.nx * cos(headingRad) + target.ny * sin(headingRad));
+  const missing = wanted - beforeWedgeMm(target, builder.pose);
+  if (missing <= 0 || rate <= 0.1) return;
+  const room = builder.freeWayMm(-1) - clearanceMm;
+  const backMm = Math.min(missing / rate, room);
+  if (backMm > 0) builder.drive(-backMm);
+}

@@ -1,0 +1,87 @@
+import { Container, Graphics, type Text } from "pixi.js";
+import type { BallKind } from "../model/ball.ts";
+import type { PointMm } from "../model/zone.ts";
+import type { BallMark } from "./ballMark.ts";
+import { emptyLayer, label } from "./label.ts";
+import { ballColour, type Palette } from "./palette.ts";
+import type { Viewport } from "./viewport.ts";
+
+/** A ball smaller than this carries its number beside it, pixels. */
+const NUMBER_INSIDE_PX = 15;
+const BADGE_PX = 7;
+/** On every ball colour of the palette, light or dark theme alike. */
+const NUMBER_COLOUR = "#111111";
+
+interface BallNode {
+  readonly layer: Container;
+  readonly tick: Graphics;
+  readonly cross: Graphics;
+}
+
+/** Numbered balls to scale; a tick in a disc on those delivered, a cross in a square on those lost. */
+export class BallScene {
+  readonly layer = new Container();
+  #nodes: readonly BallNode[] = [];
+
+  draw(balls: readonly BallKind[], viewport: Viewport, palette: Palette): void {
+    emptyLayer(this.layer);
+    this.#nodes = balls.map((kind, index) => {
+      const node = ballNode(kind, index, viewport, palette);
+      node.layer.visible = false;
+      this.layer.addChild(node.layer);
+      return node;
+    });
+  }
+
+  place(ball: number, at: PointMm, mark: BallMark, viewport: Viewport): void {
+    const node = this.#nodes[ball];
+    if (!node) return;
+    node.layer.visible = true;
+    node.layer.position.set(viewport.x(at.xMm), viewport.y(at.yMm));
+    node.tick.visible = mark === "delivered";
+    node.cross.visible = mark === "lost";
+  }
+
+  hide(): void {
+    for (const node of this.#nodes) node.layer.visible = false;
+  }
+}
+
+function ballNode(kind: BallKind, index: number, viewport: Viewport, palette: Palette): BallNode {
+  const layer = new Container();
+  const radius = Math.max(3, viewport.px(kind.diameterMm / 2));
+  const disc = new Graphics();
+  disc.circle(0, 0, radius).fill(ballColour(palette, index));
+  disc.circle(0, 0, radius).stroke({ width: 1.5, color: palette.ink, alignment: 1 });
+  const tick = badge(radius);
+  tick.roundRect(-BADGE_PX, -BADGE_PX, 2 * BADGE_PX, 2 * BADGE_PX, BADGE_PX).fill(palette.delivered);
+  tick
+    .roundRect(-BADGE_PX, -BADGE_PX, 2 * BADGE_PX, 2 * BADGE_PX, BADGE_PX)
+    .stroke({ width: 1.5, color: palette.paper });
+  tick.moveTo(-3.5, 0).lineTo(-1, 3).lineTo(4, -3).stroke({ width: 2, color: palette.paper });
+  const cross = badge(radius);
+  cross.rect(-BADGE_PX, -BADGE_PX, 2 * BADGE_PX, 2 * BADGE_PX).fill(palette.lost);
+  cross.rect(-BADGE_PX, -BADGE_PX, 2 * BADGE_PX, 2 * BADGE_PX).stroke({ width: 1.5, color: palette.paper });
+  cross.moveTo(-3.2, -3.2).lineTo(3.2, 3.2).moveTo(3.2, -3.2).lineTo(-3.2, 3.2);
+  cross.stroke({ width: 2, color: palette.paper });
+  layer.addChild(disc, numberText(index, radius, palette), tick, cross);
+  return { layer, tick, cross };
+}
+
+function badge(radius: number): Graphics {
+  const node = new Graphics();
+  const out = Math.max(radius, BADGE_PX) * 0.85;
+  node.position.set(out + 1, -out - 1);
+  node.visible = false;
+  return node;
+}
+
+function numberText(index: number, radius: number, palette: Palette): Text {
+  const inside = 2 * radius >= NUMBER_INSIDE_PX;
+  const style = inside
+    ? { colour: NUMBER_COLOUR, sizePx: Math.min(16, Math.max(10, radius * 1.05)), bold: true }
+    : { colour: palette.ink, sizePx: 11, bold: true, halo: palette.floor };
+  const text = label(String(index + 1), style);
+  if (!inside) text.position.set(-radius - 6, -radius - 4);
+  return text;
+}

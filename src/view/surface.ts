@@ -1,0 +1,57 @@
+// Keeps pixi from compiling code at run time, so that a strict content security policy holds.
+import "pixi.js/unsafe-eval";
+import "pixi.js/graphics";
+import "pixi.js/text";
+import { autoDetectRenderer, type Container, type Renderer } from "pixi.js";
+
+/**
+ * The canvas and its renderer: WebGL, or the plain canvas where there is none. Draws on demand, at most once a frame.
+ * Pixi's pointer and accessibility systems stay out: they would stop a finger on the drawing from scrolling the page
+ * and put a layer of their own over it.
+ */
+export class Surface {
+  readonly canvas: HTMLCanvasElement;
+  readonly #renderer: Renderer;
+  readonly #root: Container;
+  #frame = 0;
+
+  private constructor(renderer: Renderer, root: Container) {
+    this.#renderer = renderer;
+    this.#root = root;
+    this.canvas = renderer.canvas as HTMLCanvasElement;
+  }
+
+  static async open(root: Container): Promise<Surface> {
+    const renderer = await autoDetectRenderer({
+      preference: ["webgl", "canvas"],
+      skipExtensionImports: true,
+      width: 1,
+      height: 1,
+      autoDensity: true,
+      antialias: true,
+      backgroundAlpha: 0,
+      resolution: globalThis.devicePixelRatio || 1,
+    });
+    return new Surface(renderer, root);
+  }
+
+  /** CSS pixels. */
+  resize(widthPx: number, heightPx: number): void {
+    this.#renderer.resize(Math.max(1, widthPx), Math.max(1, heightPx), globalThis.devicePixelRatio || 1);
+    this.request();
+  }
+
+  /** Draws in the next frame; many requests, one drawing. */
+  request(): void {
+    if (this.#frame !== 0) return;
+    this.#frame = requestAnimationFrame(() => {
+      this.#frame = 0;
+      this.#renderer.render(this.#root);
+    });
+  }
+
+  destroy(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#renderer.destroy({ removeView: true });
+  }
+}

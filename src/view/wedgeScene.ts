@@ -1,0 +1,135 @@
+import { Container, Graphics } from "pixi.js";
+import type { Zone } from "../model/zone.ts";
+import { isRight, isUpper } from "../motion/obstacles.ts";
+import { chord, hatch } from "./hatch.ts";
+import { emptyLayer, label } from "./label.ts";
+import type { Palette } from "./palette.ts";
+import type { PointPx, Viewport } from "./viewport.ts";
+import { heightLinesMm, type WedgePlace, wedgePlace, wedgeWords } from "./wedgePlace.ts";
+
+const HEIGHT_LINES = 5;
+/** Gap between the wedge's text and the walls, pixels. */
+const LABEL_IN_PX = 4;
+
+/**
+ * The wedge, read like a map: lines along the long side at equal steps of height (close lines: steep; none: level),
+ * an arrow that points uphill, a double edge where there is a lip. A flat mark is hatched across.
+ */
+export class WedgeScene {
+  readonly layer = new Container();
+
+  draw(zone: Zone, viewport: Viewport, palette: Palette): void {
+    emptyLayer(this.layer);
+    const place = wedgePlace(zone);
+    const outline = [place.corner, place.onX, place.onY].map((point) => viewport.point(point));
+    const drawn = new Graphics();
+    drawn.poly(outline).fill(palette.wedge);
+    if (zone.wedge.profile === "flat") {
+      for (const { from, to } of hatch(outline, Math.PI / 4, 11))
+        drawn.moveTo(from.x, from.y).lineTo(to.x, to.y);
+      drawn.stroke({ width: 1, color: palette.wedgeLine, alpha: 0.6 });
+    } else {
+      heightLines(drawn, zone, place, viewport, outline, palette);
+      slopeArrow(drawn, zone, place, viewport, palette);
+    }
+    edge(drawn, zone, place, viewport, palette);
+    this.layer.addChild(drawn);
+    this.#text(zone, place, viewport, palette);
+  }
+
+  /** Set against the corner, where the triangle is widest; what does not fit is left out. */
+  #text(zone: Zone, place: WedgePlace, viewport: Viewport, palette: Palette): void {
+    const { corner, legXMm, legYMm } = zone.wedge;
+    const style = { colour: palette.ink, halo: palette.wedge };
+    const lines = [
+      label("wedge", { ...style, sizePx: viewport.px(legXMm) < 90 ? 11.5 : 14, bold: true }),
+      ...wedgeWords(zone.wedge)
+        .split(/(?<=,) /)
+        .map((words) => label(words, { ...style, sizePx: 11.5 })),
+    ];
+    const at = viewport.point(place.corner);
+    const [inX, inY] = [isRight(corner) ? -1 : 1, isUpper(corner) ? 1 : -1];
+    let depth = LABEL_IN_PX;
+    for (const line of lines) {
+      const height = line.height - 2 * line.style.padding;
+      // Room along the wall at the line's far side.
+      const room = viewport.px(legXMm) * (1 - (depth + height) / viewport.px(legYMm));
+      if (line.width - 2 * line.style.padding > room - LABEL_IN_PX) {
+        line.destroy();
+        continue;
+      }
+      line.position.set(at.x + inX * (LABEL_IN_PX + line.width / 2), at.y + inY * (depth + height / 2));
+      this.layer.addChild(line);
+      depth += height;
+    }
+  }
+}
+
+/** The point on the line from the corner to the long side's foot, `share` of the depth away from the long side. */
+function toward(place: WedgePlace, share: number): { xMm: number; yMm: number } {
+  const { corner, onX, onY } = place;
+  const [ux, uy] = [onX.xMm - corner.xMm, onY.yMm - corner.yMm];
+  // Foot of the perpendicular from the corner.
+  const whole = ux * ux + uy * uy;
+  const foot = { x: (ux * uy * uy) / whole, y: (uy * ux * ux) / whole };
+  return { xMm: corner.xMm + foot.x * (1 - share), yMm: corner.yMm + foot.y * (1 - share) };
+}
+
+function heightLines(
+  drawn: Graphics,
+  zone: Zone,
+  place: WedgePlace,
+  viewport: Viewport,
+  outline: readonly PointPx[],
+  palette: Palette,
+): void {
+  const a = viewport.point(place.onX);
+  const b = viewport.point(place.onY);
+  const corner = viewport.point(place.corner);
+  const length = Math.sqrt((b.x - a.x) ** 2 + (b.y - a.y) ** 2);
+  let normal = { x: -(b.y - a.y) / length, y: (b.x - a.x) / length };
+  const side = (corner.x - a.x) * normal.x + (corner.y - a.y) * normal.y;
+  if (side < 0) normal = { x: -normal.x, y: -normal.y };
+  const base = a.x * normal.x + a.y * normal.y;
+  for (const distanceMm of heightLinesMm(zone.wedge, place.depthMm, HEIGHT_LINES)) {
+    const line = chord(outline, normal, base + viewport.px(distanceMm));
+    if (line) drawn.moveTo(line.from.x, line.from.y).lineTo(line.to.x, line.to.y);
+  }
+  drawn.stroke({ width: 1, color: palette.wedgeLine, alpha: 0.7 });
+}
+
+/** Points uphill from the long side: toward the corner, for a tray away from it. */
+function slopeArrow(
+  drawn: Graphics,
+  zone: Zone,
+  place: WedgePlace,
+  viewport: Viewport,
+  palette: Palette,
+): void {
+  const low = viewport.point(toward(place, 0.1));
+  const high = viewport.point(toward(place, 0.42));
+  const [tail, tip] = zone.wedge.riseMm >= zone.wedge.lipMm ? [low, high] : [high, low];
+  const length = Math.sqrt((tip.x - tail.x) ** 2 + (tip.y - tail.y) ** 2);
+  if (length < 14) return;
+  const [ux, uy] = [(tip.x - tail.x) / length, (tip.y - tail.y) / length];
+  drawn.moveTo(tail.x, tail.y).lineTo(tip.x - 6 * ux, tip.y - 6 * uy);
+  drawn.stroke({ width: 2, color: palette.wedgeLine });
+  drawn
+    .poly([
+      tip,
+      { x: tip.x - 8 * ux - 5 * uy, y: tip.y - 8 * uy + 5 * ux },
+      { x: tip.x - 8 * ux + 5 * uy, y: tip.y - 8 * uy - 5 * ux },
+    ])
+    .fill(palette.wedgeLine);
+}
+
+/** The long side; a lip shows as a thick edge. */
+function edge(drawn: Graphics, zone: Zone, place: WedgePlace, viewport: Viewport, palette: Palette): void {
+  const a = viewport.point(place.onX);
+  const b = viewport.point(place.onY);
+  const lip = zone.wedge.profile !== "flat" && zone.wedge.lipMm > 0;
+  drawn
+    .moveTo(a.x, a.y)
+    .lineTo(b.x, b.y)
+    .stroke({ width: lip ? 4 : 2, color: palette.wedgeLine });
+}

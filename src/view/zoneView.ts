@@ -1,0 +1,174 @@
+import { Container } from "pixi.js";
+import { ballsOf, type Project } from "../model/project.ts";
+import type { Course } from "../motion/course.ts";
+import { entryPose } from "../motion/entry.ts";
+import type { TrialOutcome } from "../trial/outcome.ts";
+import { ballAt, moveAt, robotAt } from "../trial/playback.ts";
+import type { Recording } from "../trial/recording.ts";
+import { ballMark } from "./ballMark.ts";
+import { BallScene } from "./ballScene.ts";
+import { DoorwayScene } from "./doorwayScene.ts";
+import { KeepOutScene } from "./keepOutScene.ts";
+import type { Palette } from "./palette.ts";
+import { PathScene } from "./pathScene.ts";
+import { RobotScene } from "./robotScene.ts";
+import type { RunTrace } from "./runTrace.ts";
+import { StartScene } from "./startScene.ts";
+import { Surface } from "./surface.ts";
+import { TrailScene } from "./trailScene.ts";
+import { Viewport } from "./viewport.ts";
+import { WedgeScene } from "./wedgeScene.ts";
+import { marginOf, ZoneScene } from "./zoneScene.ts";
+
+/** A recorded run ready to be drawn at any second. */
+export interface ViewRun {
+  readonly outcome: TrialOutcome;
+  readonly recording: Recording;
+  readonly trace: RunTrace;
+}
+
+/**
+ * The drawing of a zone and of a run in it. Set what is to be seen, in any order; still parts are drawn anew only when
+ * the project, the size or the theme changes, moving parts with every `showTime`.
+ */
+export class ZoneView {
+  readonly #surface: Surface;
+  readonly #zone = new ZoneScene();
+  readonly #keepOuts = new KeepOutScene();
+  readonly #wedge = new WedgeScene();
+  readonly #doorway = new DoorwayScene();
+  readonly #path = new PathScene();
+  readonly #start = new StartScene();
+  readonly #trails = new TrailScene();
+  readonly #robot = new RobotScene();
+  readonly #balls = new BallScene();
+  #palette: Palette;
+  #project: Project | null = null;
+  #course: Course | null = null;
+  #run: ViewRun | null = null;
+  #timeS = 0;
+  #size = { widthPx: 0, heightPx: 0 };
+  #viewport: Viewport | null = null;
+
+  private constructor(surface: Surface, root: Container, palette: Palette) {
+    this.#surface = surface;
+    this.#palette = palette;
+    for (const scene of [
+      this.#zone,
+      this.#wedge,
+      this.#keepOuts,
+      this.#doorway,
+      this.#path,
+      this.#start,
+      this.#trails,
+      this.#robot,
+      this.#balls,
+    ]) {
+      root.addChild(scene.layer);
+    }
+  }
+
+  /** Opens a canvas; the caller puts `canvas` into the page. */
+  static async open(palette: Palette): Promise<ZoneView> {
+    const root = new Container();
+    return new ZoneView(await Surface.open(root), root, palette);
+  }
+
+  get canvas(): HTMLCanvasElement {
+    return this.#surface.canvas;
+  }
+
+  resize(widthPx: number, heightPx: number): void {
+    this.#size = { widthPx, heightPx };
+    this.#surface.resize(widthPx, heightPx);
+    this.#redraw();
+  }
+
+  setPalette(palette: Palette): void {
+    this.#palette = palette;
+    this.#redraw();
+  }
+
+  setProject(project: Project): void {
+    if (project === this.#project) return;
+    this.#project = project;
+    this.#course = null;
+    this.#run = null;
+    this.#redraw();
+  }
+
+  setCourse(course: Course | null): void {
+    if (course === this.#course) return;
+    this.#course = course;
+    if (!this.#viewport) return;
+    this.#drawPath(this.#viewport);
+    this.#drawMoving();
+  }
+
+  setRun(run: ViewRun | null): void {
+    if (run === this.#run) return;
+    this.#run = run;
+    this.#drawStart();
+    this.#drawMoving();
+  }
+
+  /** @param timeS second of the run, held inside its duration */
+  showTime(timeS: number): void {
+    this.#timeS = timeS;
+    this.#drawMoving();
+  }
+
+  destroy(): void {
+    this.#surface.destroy();
+  }
+
+  #redraw(): void {
+    const { widthPx, heightPx } = this.#size;
+    if (!this.#project || widthPx < 1 || heightPx < 1) return;
+    const viewport = new Viewport(this.#project.zone, widthPx, heightPx, marginOf(this.#project.zone));
+    this.#viewport = viewport;
+    for (const scene of [this.#zone, this.#wedge, this.#keepOuts, this.#doorway]) {
+      scene.draw(this.#project.zone, viewport, this.#palette);
+    }
+    this.#drawPath(viewport);
+    this.#robot.draw(this.#project.robot, viewport, this.#palette);
+    this.#balls.draw(ballsOf(this.#project), viewport, this.#palette);
+    this.#drawStart();
+    this.#drawMoving();
+  }
+
+  #drawPath(viewport: Viewport): void {
+    if (!this.#project) return;
+    this.#path.draw(this.#course, this.#project.robot.drive.gaugeMm, viewport, this.#palette);
+  }
+
+  #drawStart(): void {
+    if (!this.#viewport || !this.#project) return;
+    if (!this.#run) this.#start.clear();
+    else {
+      const balls = ballsOf(this.#project);
+      this.#start.draw(balls, this.#run.outcome.placement, this.#viewport, this.#palette);
+    }
+  }
+
+  #drawMoving(): void {
+    if (!this.#viewport || !this.#project) return;
+    this.#surface.request();
+    if (!this.#run) {
+      this.#robot.place(entryPose(this.#project.zone, this.#project.robot), this.#viewport);
+      this.#balls.hide();
+      this.#trails.clear();
+      this.#path.highlight(-1, this.#palette);
+      return;
+    }
+    const { recording, outcome, trace } = this.#run;
+    const timeS = Math.min(Math.max(0, this.#timeS), recording.durationS);
+    this.#robot.place(robotAt(recording, timeS), this.#viewport);
+    for (let ball = 0; ball < recording.ballCount; ball++) {
+      const mark = ballMark(outcome, recording, ball, timeS);
+      this.#balls.place(ball, ballAt(recording, ball, timeS), mark, this.#viewport);
+    }
+    this.#trails.draw(trace, timeS, this.#viewport, this.#palette);
+    this.#path.highlight(moveAt(recording, timeS), this.#palette);
+  }
+}
