@@ -83,17 +83,29 @@ export class PathPlanner {
       this.touched = true;
       if (touch.kind === "guided") {
         // The wall holds the heading: the tracks slip instead of curving.
-        if (sigma === 0) return this.stall(q);
+        if (sigma === 0) {
+          this.stall(q);
+          return;
+        }
         pose.kappa = 0;
         continue;
       }
-      if (sigma === 0 || touch.kind === "corner") return this.stall(q);
+      if (sigma === 0 || touch.kind === "corner") {
+        this.stall(q);
+        return;
+      }
       const after = this.pivot(q, length);
-      if (after < 0) return this.stall(-after - 1);
+      if (after < 0) {
+        this.stall(-after - 1);
+        return;
+      }
       q = after;
       pose.kappa = kappa;
     }
-    if (q < length && this.count >= MAX_PIECES - 1) return this.stall(q);
+    if (q < length && this.count >= MAX_PIECES - 1) {
+      this.stall(q);
+      return;
+    }
     this.stopQ = length;
   }
 

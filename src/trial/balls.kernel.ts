@@ -103,13 +103,19 @@ export function roam(i: number, t: number): void {
   if (mode[i] === ROLLING && left > 0) {
     const v = Math.sqrt(vx[i]! * vx[i]! + vy[i]! * vy[i]!);
     const a = rollDecel[i]!;
-    if (v <= STOP_EPS) return halt(i);
+    if (v <= STOP_EPS) {
+      halt(i);
+      return;
+    }
     const stop = v / a;
     const dt = left < stop ? left : stop;
     const f = dt - (0.5 * a * dt * dt) / v;
     bx[i]! += vx[i]! * f;
     by[i]! += vy[i]! * f;
-    if (dt === stop) return halt(i);
+    if (dt === stop) {
+      halt(i);
+      return;
+    }
     const keep = 1 - (a * dt) / v;
     sx[i] = vx[i] = vx[i]! * keep;
     sy[i] = vy[i] = vy[i]! * keep;

@@ -60,7 +60,10 @@ export function setRobot(planner: PathPlanner, t: number): void {
     robot.sigma = at[5]!;
     robot.kappa = at[6]!;
   }
-  if (q >= move.stopQ || move.count === 0) return freeze();
+  if (q >= move.stopQ || move.count === 0) {
+    freeze();
+    return;
+  }
   robot.rate = profile.speedAt(t) * move.scale;
   robot.top = profile.peak * move.scale;
   const ramp = t < profile.rampS ? 1 : t >= profile.durationS - profile.rampS ? -1 : 0;

@@ -226,7 +226,10 @@ function pairTime(i: number, j: number, curveI: number): number {
 /** One step of h seconds from second t of the move. */
 function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): void {
   const q0 = progressAt(t);
-  if (!isAwake()) return setRobot(planner, t + h);
+  if (!isAwake()) {
+    setRobot(planner, t + h);
+    return;
+  }
   for (let i = 0; i < balls; i++) {
     fromX[i] = bx[i]!;
     fromY[i] = by[i]!;

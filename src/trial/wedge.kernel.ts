@@ -92,7 +92,10 @@ function kick(i: number, t: number): void {
 /** One step of a ball on a slope: half the pull, free motion, half the pull. Energy error of second order in t. */
 export function roamSlope(i: number, t: number): void {
   const still = vx[i] === 0 && vy[i] === 0 && mode[i] !== SLIDING;
-  if (still && holds(i, slopeAt(i, depthOf(i)))) return halt(i);
+  if (still && holds(i, slopeAt(i, depthOf(i)))) {
+    halt(i);
+    return;
+  }
   kick(i, 0.5 * t);
   roam(i, t);
   if (mode[i] === REST && holds(i, slopeAt(i, depthOf(i)))) return;
