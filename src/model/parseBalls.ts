@@ -1,12 +1,11 @@
 import type { BallGroup, BallKind } from "./ball.ts";
+import { BALL_BUILDS } from "./choices.ts";
 import type { Findings } from "./findings.ts";
 import { BALL_LIMITS, GROUP_LIMITS } from "./limits.ts";
 import { MAX_NAME_LENGTH } from "./parseRobot.ts";
 import { BALL_PRESETS, PRESET_IDS } from "./presets.ts";
 import { MAX_BALLS } from "./project.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
-
-export const BALL_BUILDS = ["solid", "hollow"] as const;
 
 /**
  * A group names a preset, whose values stand for every key that is left out, or gives at least name, diameter, mass and build.

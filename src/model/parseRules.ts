@@ -1,3 +1,4 @@
+import { DELIVERED_RULES, LAYOUT_KINDS } from "./choices.ts";
 import type { Findings } from "./findings.ts";
 import { DEFAULT_SPEED_FRACS, RULE_LIMITS, SETTINGS_LIMITS, SPEED_FRAC, SPREAD_LIMITS } from "./limits.ts";
 import { parsePoint } from "./parsePoint.ts";
@@ -5,10 +6,7 @@ import { MAX_RECTS, parseRect } from "./parseZone.ts";
 import { MAX_BALLS } from "./project.ts";
 import type { Fields } from "./reader.ts";
 import { numberOf } from "./readNumber.ts";
-import type { DeliveredRule, Layout, RoutineSettings, Rules, Spread } from "./rules.ts";
-
-export const DELIVERED_RULES: readonly DeliveredRule[] = ["centre", "wholly"];
-export const LAYOUT_KINDS = ["random", "fixed"] as const;
+import type { Layout, RoutineSettings, Rules, Spread } from "./rules.ts";
 
 /** Each speed multiplies the number of routines tried. */
 export const MAX_SPEEDS = 8;

@@ -1,3 +1,4 @@
+import { GROUND_KINDS, SHAPE_KINDS } from "./choices.ts";
 import { radFromDeg } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
 import { ARMS_LIMITS, BODY_LIMITS, type NumberLimits, PLATE_LIMITS, SCOOP_LIMITS } from "./limits.ts";
@@ -7,9 +8,6 @@ import type { Fields } from "./reader.ts";
 import { numberOf } from "./readNumber.ts";
 import type { BodyMm, GroundOutline, PolygonShape, RobotShape } from "./robot.ts";
 import type { PointMm } from "./zone.ts";
-
-export const SHAPE_KINDS = ["plate", "arms", "scoop", "polygon"] as const;
-export const GROUND_KINDS = ["body", "polygon"] as const;
 
 /** A trial's cost grows with the number of edges; a robot cut from board has some ten. */
 export const MAX_VERTICES = 64;

@@ -1,12 +1,9 @@
+import { CORNERS, WALLS, WEDGE_PROFILES } from "./choices.ts";
 import type { Findings } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
 import { DOORWAY_LIMITS, RECT_LIMITS, WALL_LIMITS, WEDGE_LIMITS, ZONE_LIMITS } from "./limits.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
-import type { Corner, Doorway, RectMm, Wall, Wedge, WedgeProfile, Zone } from "./zone.ts";
-
-export const WALLS: readonly Wall[] = ["left", "right", "bottom", "top"];
-export const CORNERS: readonly Corner[] = ["lower-left", "lower-right", "upper-left", "upper-right"];
-export const WEDGE_PROFILES: readonly WedgeProfile[] = ["flat", "ramp", "shelf", "tray"];
+import type { Doorway, RectMm, Wedge, Zone } from "./zone.ts";
 
 /** More keep-outs, or forbidden regions, than any zone has. */
 export const MAX_RECTS = 16;

@@ -84,22 +84,17 @@ export class Fields {
 
   /** One of a few words. */
   choice<T extends string>(key: string, words: readonly T[], fallback?: T): T | undefined {
-    const expected = words.map((word) => `"${word}"`).join(", ");
-    const value = this.take(key, fallback === undefined ? `one of ${expected}` : undefined);
+    const leftOut = fallback === undefined ? "" : ` (left out: "${fallback}")`;
+    const expected = `one of ${words.map((word) => `"${word}"`).join(", ")}${leftOut}`;
+    const value = this.take(key, fallback === undefined ? expected : undefined);
     if (value === undefined) return fallback;
     const found = words.find((word) => word === value);
     if (found !== undefined) return found;
-    if (typeof value !== "string") this.wrongType(key, value, `one of ${expected}`);
+    if (typeof value !== "string") this.wrongType(key, value, expected);
     else {
       const near = nearestWord(value, words);
       const hint = near === undefined ? "Choose one of the words listed." : `Did you mean "${near}"?`;
-      this.report(
-        "unknown-choice",
-        key,
-        `This word is not known here. ${hint}`,
-        describe(value),
-        `one of ${expected}`,
-      );
+      this.report("unknown-choice", key, `This word is not known here. ${hint}`, describe(value), expected);
     }
     return fallback;
   }

@@ -183,6 +183,13 @@ describe("messages", () => {
     );
   });
 
+  it("say what stands for a word or a flag that is left out", () => {
+    expect(messageOf((f) => (f.zone.wedge.profile = "shelve"))).toBe(
+      'This word is not known here. Did you mean "shelf"? | "shelve" | one of "flat", "ramp", "shelf", "tray" (left out: "flat")',
+    );
+    expect(messageOf((f) => (f.robot.climbsWedge = 1))).toContain("true or false (left out: false)");
+  });
+
   it("give lengths with their unit", () => {
     expect(messageOf((f) => (f.zone.wedge.legXMm = 1300))).toBe(
       "The wedge's leg is longer than the zone's width; shorten it. | 1300 mm | at most 1200 mm",
