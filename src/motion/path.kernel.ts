@@ -99,6 +99,15 @@ export class PathPlanner {
         this.stall(-after - 1);
         return;
       }
+      if (after === q) {
+        // Only the turning presses (an arc whose tip swings into a wall it drives away from): held like a guided robot.
+        if (pose.kappa === 0) {
+          this.stall(q);
+          return;
+        }
+        pose.kappa = 0;
+        continue;
+      }
       q = after;
       pose.kappa = kappa;
     }
