@@ -8,7 +8,7 @@ import type { Viewport } from "./viewport.ts";
 
 const SIDES = 28;
 
-/** Where every ball lay at the start of the run: dashed rings. */
+/** Where every ball lay at the start of the run: dashed rings, a little smaller than the balls, which hide them at first. */
 export class StartScene {
   readonly layer = new Container();
 
@@ -21,7 +21,7 @@ export class StartScene {
     emptyLayer(this.layer);
     const rings = new Graphics();
     for (const [index, place] of placement.entries()) {
-      const radius = viewport.px((balls[index]?.diameterMm ?? 0) / 2);
+      const radius = Math.max(2, viewport.px((balls[index]?.diameterMm ?? 0) / 2) - 2);
       const middle = viewport.point(place);
       const circle = Array.from({ length: SIDES + 1 }, (_, k) => ({
         x: middle.x + radius * Math.cos((2 * Math.PI * k) / SIDES),

@@ -1,4 +1,4 @@
-import { Container, Graphics } from "pixi.js";
+import { Container, Graphics, type Text } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
 import { isRight, isUpper } from "../motion/obstacles.ts";
 import { chord, hatch } from "./hatch.ts";
@@ -37,32 +37,40 @@ export class WedgeScene {
     this.#text(zone, place, viewport, palette);
   }
 
-  /** Set against the corner, where the triangle is widest; what does not fit is left out. */
+  /** Set against the corner, where the triangle is widest; without room for all of it, the name alone, or nothing. */
   #text(zone: Zone, place: WedgePlace, viewport: Viewport, palette: Palette): void {
-    const { corner, legXMm, legYMm } = zone.wedge;
     const style = { colour: palette.ink, halo: palette.wedge };
-    const lines = [
-      label("wedge", { ...style, sizePx: viewport.px(legXMm) < 90 ? 11.5 : 14, bold: true }),
-      ...wedgeWords(zone.wedge)
-        .split(/(?<=,) /)
-        .map((words) => label(words, { ...style, sizePx: 11.5 })),
-    ];
-    const at = viewport.point(place.corner);
-    const [inX, inY] = [isRight(corner) ? -1 : 1, isUpper(corner) ? 1 : -1];
-    let depth = LABEL_IN_PX;
-    for (const line of lines) {
-      const height = line.height - 2 * line.style.padding;
-      // Room along the wall at the line's far side.
-      const room = viewport.px(legXMm) * (1 - (depth + height) / viewport.px(legYMm));
-      if (line.width - 2 * line.style.padding > room - LABEL_IN_PX) {
-        line.destroy();
-        continue;
-      }
-      line.position.set(at.x + inX * (LABEL_IN_PX + line.width / 2), at.y + inY * (depth + height / 2));
-      this.layer.addChild(line);
-      depth += height;
-    }
+    const small = viewport.px(zone.wedge.legXMm) < 90;
+    const name = label("wedge", { ...style, sizePx: small ? 11.5 : 14, bold: true });
+    const details = wedgeWords(zone.wedge)
+      .split(/(?<=,) /)
+      .map((words) => label(words, { ...style, sizePx: 11.5 }));
+    const all = stack([name, ...details], zone, place, viewport);
+    const chosen = all ?? stack([name], zone, place, viewport) ?? [];
+    if (chosen.length > 0) this.layer.addChild(...chosen);
+    for (const line of [name, ...details]) if (!chosen.includes(line)) line.destroy();
   }
+}
+
+/** Puts lines under each other from the wall inward; null where one of them is wider than the triangle there. */
+function stack(
+  lines: readonly Text[],
+  zone: Zone,
+  place: WedgePlace,
+  viewport: Viewport,
+): readonly Text[] | null {
+  const { corner, legXMm, legYMm } = zone.wedge;
+  const at = viewport.point(place.corner);
+  const [inX, inY] = [isRight(corner) ? -1 : 1, isUpper(corner) ? 1 : -1];
+  let depth = LABEL_IN_PX;
+  for (const line of isUpper(corner) ? lines : [...lines].reverse()) {
+    const height = line.height - 2 * line.style.padding;
+    const room = viewport.px(legXMm) * (1 - (depth + height) / viewport.px(legYMm));
+    if (line.width - 2 * line.style.padding > room - LABEL_IN_PX) return null;
+    line.position.set(at.x + inX * (LABEL_IN_PX + line.width / 2), at.y + inY * (depth + height / 2));
+    depth += height;
+  }
+  return lines;
 }
 
 /** The point on the line from the corner to the long side's foot, `share` of the depth away from the long side. */

@@ -1,4 +1,4 @@
-import { ballsOf, type Project } from "../../model/project.ts";
+import type { Project } from "../../model/project.ts";
 import type { Wall } from "../../model/zone.ts";
 import { countWords, listWords } from "../../report/lengthWords.ts";
 
@@ -17,13 +17,12 @@ export function wallWords(wall: Wall): string {
   }
 }
 
-/** "3 balls: table tennis, 40 mm" per group. */
+/** "3 × Table-tennis ball (40 mm)", group by group. */
 export function ballsWords(project: Project): string {
   const groups = project.balls.map(
-    (group) =>
-      `${project.balls.length > 1 ? `${group.count} ` : ""}${group.kind.name}, ${round(group.kind.diameterMm)} mm`,
+    ({ count, kind }) => `${count} × ${kind.name} (${Math.round(kind.diameterMm * 10) / 10} mm)`,
   );
-  return `${countWords(ballsOf(project).length, "ball")} (${listWords(groups)})`;
+  return listWords(groups);
 }
 
 /** The zone as a text twin of the drawing. */
@@ -37,8 +36,4 @@ export function zoneWords(project: Project): string {
     `Wedge in the ${corner} corner, legs ${Math.round(zone.wedge.legXMm)} mm and ${Math.round(zone.wedge.legYMm)} mm.`,
     ...(blocks > 0 ? [`${countWords(blocks, "keep-out block")}.`] : []),
   ].join(" ");
-}
-
-function round(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }
