@@ -17,8 +17,8 @@ export function startRegion(project: Pick<Project, "zone" | "robot" | "rules">):
   const { zone, robot, rules } = project;
   const { layout } = rules;
   if (layout.kind !== "random") return undefined;
-  const { footprint } = entryOutlines(zone, robot);
-  const box = boundingBox(footprint);
+  const { footprint, ground } = entryOutlines(zone, robot);
+  const box = boundingBox([...footprint, ...ground]);
   const { wallMarginMm, wedgeMarginMm, robotMarginMm, spacingMm, forbidden } = layout;
   const allows = (xMm: number, yMm: number, radiusMm: number): boolean => {
     const wall = radiusMm + wallMarginMm;
@@ -30,7 +30,8 @@ export function startRegion(project: Pick<Project, "zone" | "robot" | "rules">):
     // Outside the stretched box the distance is larger than the gap: the exact distance need not be known.
     if (xMm < box.minXMm - gap || xMm > box.maxXMm + gap) return true;
     if (yMm < box.minYMm - gap || yMm > box.maxYMm + gap) return true;
-    return distanceToPolygon({ xMm, yMm }, footprint) >= gap;
+    const point = { xMm, yMm };
+    return distanceToPolygon(point, footprint) >= gap && distanceToPolygon(point, ground) >= gap;
   };
   return { allows, spacingMm, wallMarginMm };
 }

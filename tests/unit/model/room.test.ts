@@ -80,16 +80,31 @@ describe("laying out", () => {
     });
   });
 
-  it("finds the few places that a narrow strip leaves", () => {
-    // Centres between x = 30 and 200, y = 840 and 870: three balls 60 apart would take 120.
+  it("finds the few places that a corner leaves", () => {
+    // Centres between x = 30 and 200, y = 700 and 870: 2.9 % of the zone. The largest equilateral triangle in that square has sides of 176: three balls have room there, but not 180 apart.
     const forbidden = [
-      { xMm: 0, yMm: 0, widthMm: 1200, heightMm: 840 },
+      { xMm: 0, yMm: 0, widthMm: 1200, heightMm: 700 },
       { xMm: 200, yMm: 0, widthMm: 1000, heightMm: 900 },
     ];
     expect(tryLayout(withLayout({ forbidden }))).toEqual({ fits: true });
-    expect(tryLayout(withLayout({ forbidden, spacingMm: 60 }))).toEqual({
+    expect(tryLayout(withLayout({ forbidden, spacingMm: 140 }))).toEqual({
       fits: false,
-      reason: expect.stringMatching(/^room for 2 of 3 balls/),
+      reason: "room for 2 of 3 balls in 40 attempts",
+    });
+  });
+
+  it("refuses a layout that a trial would hardly ever draw", () => {
+    // Centres in a patch of 30 × 30 mm, 0.1 % of the zone: three balls do lie there once in a while when they may touch.
+    const project = withLayout({
+      spacingMm: 0,
+      forbidden: [
+        { xMm: 0, yMm: 0, widthMm: 1200, heightMm: 800 },
+        { xMm: 90, yMm: 0, widthMm: 1110, heightMm: 900 },
+      ],
+    });
+    expect(tryLayout(project)).toEqual({
+      fits: false,
+      reason: expect.stringMatching(/^room for all balls in only [1-9]\d* of 40 attempts$/),
     });
   });
 });
