@@ -1,8 +1,9 @@
 import { distanceToPolygon } from "../geometry/polygon.ts";
 import type { BallGroup } from "./ball.ts";
-import { CHECK_TOLERANCE_MM, mm } from "./checkZone.ts";
+import { CHECK_TOLERANCE_MM } from "./checkZone.ts";
 import type { Issue } from "./issue.ts";
 import { tryLayout } from "./layoutTrial.ts";
+import { mm } from "./lengthText.ts";
 import { ballsOf, MAX_BALLS, type Project } from "./project.ts";
 import type { Rules } from "./rules.ts";
 import type { PointMm, Zone } from "./zone.ts";

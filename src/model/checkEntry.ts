@@ -1,7 +1,8 @@
 import { boundingBox, polygonsTouch } from "../geometry/polygon.ts";
 import { cos } from "../num/elementary.ts";
-import { CHECK_TOLERANCE_MM, mm } from "./checkZone.ts";
+import { CHECK_TOLERANCE_MM } from "./checkZone.ts";
 import type { Issue } from "./issue.ts";
+import { mm } from "./lengthText.ts";
 import { robotOutline } from "./outline.ts";
 import type { Robot } from "./robot.ts";
 import { canTurnSomewhere, reachMm } from "./turningRoom.ts";

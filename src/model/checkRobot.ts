@@ -1,7 +1,7 @@
 import { boundingBox, isSimple } from "../geometry/polygon.ts";
 import { cos, sin } from "../num/elementary.ts";
-import { mm } from "./checkZone.ts";
 import type { Issue } from "./issue.ts";
+import { mm } from "./lengthText.ts";
 import type { ArmsShape, BodyMm, PolygonShape, Robot, ScoopShape } from "./robot.ts";
 import type { PointMm } from "./zone.ts";
 

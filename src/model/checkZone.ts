@@ -1,5 +1,7 @@
+import { checkWedgeProfile } from "./checkWedgeProfile.ts";
 import type { Issue } from "./issue.ts";
-import type { Wall, Wedge, Zone } from "./zone.ts";
+import { mm } from "./lengthText.ts";
+import type { Wall, Zone } from "./zone.ts";
 import { distanceToWedge, wallLengthMm } from "./zoneFrame.ts";
 
 /** Rounding of sums of lengths, mm; nobody measures to a micrometre. */
@@ -7,7 +9,12 @@ export const CHECK_TOLERANCE_MM = 1e-6;
 
 /** What contradicts itself in a zone. */
 export function checkZone(zone: Zone): readonly Issue[] {
-  return [...checkWedge(zone), ...checkProfile(zone.wedge), ...checkDoorway(zone), ...checkKeepOuts(zone)];
+  return [
+    ...checkWedge(zone),
+    ...checkWedgeProfile(zone.wedge),
+    ...checkDoorway(zone),
+    ...checkKeepOuts(zone),
+  ];
 }
 
 function checkWedge(zone: Zone): readonly Issue[] {
@@ -25,71 +32,6 @@ function checkWedge(zone: Zone): readonly Issue[] {
           },
         ];
   return [...leg("legXMm", legXMm, zone.widthMm, "width"), ...leg("legYMm", legYMm, zone.heightMm, "height")];
-}
-
-function checkProfile(wedge: Wedge): readonly Issue[] {
-  const { profile, lipMm: lip, riseMm: rise, runMm: run } = wedge;
-  const depth =
-    (wedge.legXMm * wedge.legYMm) / Math.sqrt(wedge.legXMm * wedge.legXMm + wedge.legYMm * wedge.legYMm);
-  const fault = (key: string, message: string, got: number, expected: string): readonly Issue[] => [
-    { code: "wedge-profile", path: `zone.wedge.${key}`, message, got: mm(got), expected },
-  ];
-  switch (profile) {
-    case "flat":
-      if (lip > 0)
-        return fault(
-          "lipMm",
-          "A flat wedge is a mark without a lip; take the lip out or choose a shelf.",
-          lip,
-          "0 mm",
-        );
-      return rise > 0
-        ? fault("riseMm", "A flat wedge has no rise; take it out or choose a ramp.", rise, "0 mm")
-        : [];
-    case "ramp":
-      return rise > lip
-        ? []
-        : fault(
-            "riseMm",
-            "A ramp rises from its lip to the corner: its rise must be above its lip.",
-            rise,
-            `above ${mm(lip)}`,
-          );
-    case "shelf":
-      if (rise < lip)
-        return fault(
-          "riseMm",
-          "A shelf does not fall from its lip; for that choose a tray.",
-          rise,
-          `at least ${mm(lip)}`,
-        );
-      if (rise > lip && run <= 0)
-        return fault(
-          "runMm",
-          "The shelf rises over no distance; give the length of its ramp.",
-          run,
-          "above 0 mm",
-        );
-      return run < depth
-        ? []
-        : fault(
-            "runMm",
-            "The shelf's ramp is longer than the wedge is deep; shorten it.",
-            run,
-            `below ${mm(depth)}`,
-          );
-    case "tray":
-      return rise < lip
-        ? []
-        : fault(
-            "riseMm",
-            "A tray falls from its lip toward the corner: its rise must be below its lip.",
-            rise,
-            `below ${mm(lip)}`,
-          );
-    default:
-      return profile satisfies never;
-  }
 }
 
 function checkDoorway(zone: Zone): readonly Issue[] {
@@ -183,9 +125,4 @@ function blocksDoorway(zone: Zone, left: number, right: number, bottom: number, 
   const upright = wall === "left" || wall === "right";
   const [from, to] = upright ? [bottom, top] : [left, right];
   return atWall[wall] && to > centreMm - widthMm / 2 && from < centreMm + widthMm / 2;
-}
-
-/** A length for people: as many digits as matter. */
-export function mm(length: number): string {
-  return `${Math.round(length * 100) / 100} mm`;
 }
