@@ -1,12 +1,13 @@
 import { boundingBox, polygonsTouch } from "../geometry/polygon.ts";
 import { cos } from "../num/elementary.ts";
 import { CHECK_TOLERANCE_MM } from "./checkZone.ts";
+import { WALLS } from "./choices.ts";
 import type { Issue } from "./issue.ts";
 import { mm } from "./lengthText.ts";
 import { robotOutline } from "./outline.ts";
 import type { Robot } from "./robot.ts";
 import { canTurnSomewhere, reachMm } from "./turningRoom.ts";
-import type { PointMm, Zone } from "./zone.ts";
+import type { PointMm, Wall, Zone } from "./zone.ts";
 import { type EntryOutlines, entryOutlines, rectPolygon, wedgeTriangle } from "./zoneFrame.ts";
 
 /** Whether this robot fits this zone: through the doorway, where it starts, and somewhere to turn. */
@@ -69,18 +70,20 @@ function checkStart(zone: Zone, { footprint }: EntryOutlines): readonly Issue[] 
   ];
 }
 
-/** How far outside the zone a point lies, mm; 0 or negative inside. */
-function beyondWalls(zone: Zone, { xMm, yMm }: PointMm): number {
-  return Math.max(-xMm, -yMm, xMm - zone.widthMm, yMm - zone.heightMm);
+/** How far a point lies beyond each wall's line, mm; negative on the inner side. */
+function beyond(zone: Zone, { xMm, yMm }: PointMm): Readonly<Record<Wall, number>> {
+  return { left: -xMm, right: xMm - zone.widthMm, bottom: -yMm, top: yMm - zone.heightMm };
+}
+
+function beyondWalls(zone: Zone, point: PointMm): number {
+  return Math.max(...Object.values(beyond(zone, point)));
 }
 
 /** The same without the doorway's wall. */
-function otherWallsBeyond(zone: Zone, { xMm, yMm }: PointMm): number {
-  const beyond = { left: -xMm, right: xMm - zone.widthMm, bottom: -yMm, top: yMm - zone.heightMm };
-  return Math.max(...WALL_NAMES.filter((wall) => wall !== zone.doorway.wall).map((wall) => beyond[wall]));
+function otherWallsBeyond(zone: Zone, point: PointMm): number {
+  const by = beyond(zone, point);
+  return Math.max(...WALLS.filter((wall) => wall !== zone.doorway.wall).map((wall) => by[wall]));
 }
-
-const WALL_NAMES = ["left", "right", "bottom", "top"] as const;
 
 /** The vertices outside the zone and the points where an edge crosses the doorway's wall: the extremes of the part outside. */
 function pointsOnOrOutsideWalls(zone: Zone, outline: readonly PointMm[]): readonly PointMm[] {
@@ -89,17 +92,12 @@ function pointsOnOrOutsideWalls(zone: Zone, outline: readonly PointMm[]): readon
     const outA = beyondWalls(zone, a);
     const outB = beyondWalls(zone, b);
     const outside = outA > CHECK_TOLERANCE_MM ? [a] : [];
-    const doorA = doorwayWallBeyond(zone, a);
-    const doorB = doorwayWallBeyond(zone, b);
+    const doorA = beyond(zone, a)[zone.doorway.wall];
+    const doorB = beyond(zone, b)[zone.doorway.wall];
     if (outA <= CHECK_TOLERANCE_MM === outB <= CHECK_TOLERANCE_MM || doorA > 0 === doorB > 0) return outside;
     const share = doorA / (doorA - doorB);
     return [...outside, { xMm: a.xMm + share * (b.xMm - a.xMm), yMm: a.yMm + share * (b.yMm - a.yMm) }];
   });
-}
-
-function doorwayWallBeyond(zone: Zone, { xMm, yMm }: PointMm): number {
-  const beyond = { left: -xMm, right: xMm - zone.widthMm, bottom: -yMm, top: yMm - zone.heightMm };
-  return beyond[zone.doorway.wall];
 }
 
 function checkObstacles(zone: Zone, robot: Robot, { footprint, ground }: EntryOutlines): readonly Issue[] {
