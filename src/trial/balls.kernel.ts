@@ -14,8 +14,8 @@ export const ROLLING = 1;
 export const SLIDING = 2;
 export const OUT = 3;
 
-/** Slip below this counts as rolling, mm/s: a thousandth of the slowest push. */
-const SLIP_EPS = 1e-6;
+/** Slip below this has gone within 0.1 ms on any floor allowed: the ball is set rolling with what the slide would leave, mm/s. */
+const SLIP_EPS = 0.3;
 /** A rolling ball slower than this has stopped, mm/s: it would still roll 1e-12 mm. */
 const STOP_EPS = 1e-5;
 
@@ -136,8 +136,9 @@ export function settleMode(i: number): void {
     mode[i] = SLIDING;
     return;
   }
-  sx[i] = vx[i]!;
-  sy[i] = vy[i]!;
+  const k = inertia[i]!;
+  sx[i] = vx[i] = (vx[i]! + k * sx[i]!) / (1 + k);
+  sy[i] = vy[i] = (vy[i]! + k * sy[i]!) / (1 + k);
   if (vx[i]! * vx[i]! + vy[i]! * vy[i]! > STOP_EPS * STOP_EPS) mode[i] = ROLLING;
   else halt(i);
 }

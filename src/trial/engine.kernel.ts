@@ -13,8 +13,8 @@ import {
   stirred,
 } from "./contact.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
-import { found, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
-import { hitTime, isThroughDoor, wallTime } from "./walls.kernel.ts";
+import { found, hitTime, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
+import { isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
   depthOf,
@@ -155,11 +155,9 @@ function ballTime(i: number, limit: number): number {
     -s * dx + c * dy,
     c * vx[i]! + s * vy[i]!,
     -s * vx[i]! + c * vy[i]!,
+    c * ax + s * ay,
+    -s * ax + c * ay,
     radius[i]!,
-    robot.rate,
-    robot.accel,
-    robot.top,
-    brake,
     limit,
   );
   const lasting = found.lasting;

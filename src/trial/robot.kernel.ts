@@ -150,52 +150,68 @@ function putHit(h: number, px: number, py: number, nx: number, ny: number, gap: 
   hitVy[h] = s * ux + c * uy;
 }
 
-/** Longest t with gap + rate·t − curve·t²/2 ≥ 0. */
+/** Longest t with gap + rate·t − curve·t²/2 ≥ 0, curve ≥ 0. */
 export function safeTime(gap: number, rate: number, curve: number): number {
   if (curve <= 1e-12) return rate < 0 ? gap / -rate : Number.POSITIVE_INFINITY;
   const root = Math.sqrt(rate * rate + 2 * curve * gap);
   return rate < 0 ? (2 * gap) / (root - rate) : (rate + root) / curve;
 }
 
-/** Set by `safeFor`: a touching pair that stays in touch (closing or resting at less than LASTING). */
+/** Smallest t > 0 with gap + rate·t + bend·t²/2 = 0, +∞ if none. */
+export function hitTime(gap: number, rate: number, bend: number): number {
+  if (bend > -1e-12 && bend < 1e-12) return rate < 0 ? gap / -rate : Number.POSITIVE_INFINITY;
+  const disc = rate * rate - 2 * bend * gap;
+  if (disc < 0) return Number.POSITIVE_INFINITY;
+  const root = Math.sqrt(disc);
+  // The form without cancellation for an approaching ball; else the later root of a ball that is bent back.
+  if (rate < 0) return (2 * gap) / (root - rate);
+  return bend < 0 ? (rate + root) / -bend : Number.POSITIVE_INFINITY;
+}
+
+/** Set by `safeFor`: a touching pair that stays in touch. */
 export const found = { lasting: false };
 /** Pairs that part slower than this stay in contact, mm/s: they would meet again within a few steps. */
 export const LASTING = 2;
 
 /**
- * Time within which a ball at (px, py), moving with (ux, uy), all in the robot frame, cannot come into touch with any
- * edge. `rate`, `accel`, `top` describe the robot's progress; `curveBall` bounds the ball's acceleration.
+ * Time within which a ball at (px, py), moving with (ux, uy) and accelerating with (gx, gy), all in the robot frame, cannot
+ * come into touch with any edge; at most `limit`. Along the fixed direction from the nearest point of an edge to the
+ * ball, the edge advances by no more than its faster end does: gap + closing·t + bend·t²/2 stays ≥ 0 until the root, with
+ * the ramp in `bend` exactly and turning by a bound. A ball that is carried brakes less than freely: only a pull
+ * toward the edge counts.
  */
 export function safeFor(
   px: number,
   py: number,
   ux: number,
   uy: number,
+  gx: number,
+  gy: number,
   r: number,
-  rate: number,
-  accel: number,
-  top: number,
-  curveBall: number,
   limit: number,
 ): number {
-  const { sigma, kappa } = robot;
-  const spin = Math.abs(kappa);
-  const drive = Math.abs(sigma);
-  const curve =
-    curveBall + Math.abs(accel) * (drive + spin * farthest) + top * top * spin * (drive + spin * farthest);
+  const { sigma, kappa, rate, accel, top } = robot;
+  const spin = kappa < 0 ? -kappa : kappa;
+  const turning = top * top * spin * ((sigma < 0 ? -sigma : sigma) + spin * farthest);
   found.lasting = false;
   const ox = px - shape.cx;
   const oy = py - shape.cy;
   const o = Math.sqrt(ox * ox + oy * oy);
   const wide = o - shape.reach - r;
   if (wide > TOUCH) {
-    const closing =
-      (ux * ox + uy * oy) / o - (rate * (sigma * ox + kappa * (shape.cx * oy - shape.cy * ox))) / o;
-    const t = safeTime(wide, closing, curve);
-    if (t >= limit) return t;
+    const face = (sigma * ox + kappa * (shape.cx * oy - shape.cy * ox)) / o;
+    const pull = (gx * ox + gy * oy) / o;
+    const bend = (pull < 0 ? pull : 0) - accel * face - turning;
+    const t = hitTime(wide, (ux * ox + uy * oy) / o - rate * face, bend);
+    if (t >= limit) return limit;
   }
   let safe = limit;
   const n = shape.count;
+  const omega = rate * kappa;
+  // Velocity in the turning robot frame, where the edges stand still.
+  const wx = ux - rate * sigma + omega * py;
+  const wy = uy - omega * px;
+  const swing = turnBound(px, py, wx, wy, gx, gy);
   for (let k = 0; k < n; k++) {
     const qx = px - ax[k]!;
     const qy = py - ay[k]!;
@@ -207,28 +223,53 @@ export function safeFor(
     const gap = d - r;
     const nx = dx / d;
     const ny = dy / d;
-    // Both ends of the edge, since the faster one decides in a turn.
-    const e = k + 1 === n ? 0 : k + 1;
-    let face = rate * (sigma * nx + kappa * (ax[k]! * ny - ay[k]! * nx));
+    const un = ux * nx + uy * ny;
+    let face = sigma * nx;
     if (kappa !== 0) {
-      const other = rate * (sigma * nx + kappa * (ax[e]! * ny - ay[e]! * nx));
-      if (other > face) face = other;
+      // Both ends of the edge, since the faster one decides in a turn.
+      const e = k + 1 === n ? 0 : k + 1;
+      const one = kappa * (ax[k]! * ny - ay[k]! * nx);
+      const two = kappa * (ax[e]! * ny - ay[e]! * nx);
+      face += one > two ? one : two;
     }
-    const closing = ux * nx + uy * ny - face;
-    if (gap <= TOUCH) {
-      const here = ux * nx + uy * ny - rate * (sigma * nx + kappa * ((px - dx) * ny - (py - dy) * nx));
-      if (here < LASTING) {
-        found.lasting = true;
-        continue;
+    const pull = gx * nx + gy * ny;
+    const bend = (pull < 0 ? pull : 0) - accel * face - turning;
+    if (gap > TOUCH) {
+      let t = hitTime(gap - 0.5 * TOUCH, un - rate * face, bend);
+      if (t < safe && t < TURN_SPAN_S && swing > 0) {
+        const inFrame = safeTime(gap - 0.5 * TOUCH, wx * nx + wy * ny, swing);
+        t = inFrame < TURN_SPAN_S ? (inFrame > t ? inFrame : t) : TURN_SPAN_S;
       }
-      const t = curve > 0 ? (2 * here) / curve : Number.POSITIVE_INFINITY;
       if (t < safe) safe = t;
       continue;
     }
-    const t = safeTime(gap - 0.5 * TOUCH, closing, curve);
-    if (t < safe) safe = t;
+    const parting = un - rate * (sigma * nx + kappa * ((px - dx) * ny - (py - dy) * nx));
+    if (parting < -LASTING) return 0;
+    if (parting < LASTING) found.lasting = true;
+    else if (bend < 0 && (2 * parting) / -bend < safe) safe = (2 * parting) / -bend;
   }
   return safe;
+}
+
+/** The bound in the turning frame holds for this long, s: longer than the contact step, which caps it anyway. */
+const TURN_SPAN_S = 0.02;
+
+/**
+ * Bound on the acceleration of a ball in the turning robot frame over TURN_SPAN_S: its own, centrifugal ω²p, Coriolis
+ * 2ωw, and the frame's; 0 where the robot does not turn. With C for the bound and T for the span, |w| grows to |w| + CT
+ * and |p| to |p| + |w|T + CT²/2, which is solved for C.
+ */
+function turnBound(px: number, py: number, wx: number, wy: number, gx: number, gy: number): number {
+  const { sigma, kappa, accel, top } = robot;
+  const spin = (kappa < 0 ? -kappa : kappa) * top;
+  if (spin < 1e-3) return 0;
+  const w = Math.sqrt(wx * wx + wy * wy);
+  const far = Math.sqrt(px * px + py * py);
+  const ramp = accel < 0 ? -accel : accel;
+  const frame = (sigma === 0 ? 0 : ramp + top * spin) + ramp * (kappa < 0 ? -kappa : kappa) * far;
+  const own = Math.sqrt(gx * gx + gy * gy);
+  const T = TURN_SPAN_S;
+  return (own + frame + spin * spin * (far + w * T) + 2 * spin * w) / (1 - 2 * spin * T - spin * spin * T * T);
 }
 
 const pose = { x: 0, y: 0, c: 1, s: 0 };
@@ -243,7 +284,7 @@ export function touchAt(i: number, pieces: Float64Array, count: number, q: numbe
   const y = by[i]!;
   const r = radius[i]!;
   const sigma = robot.sigma;
-  const kappa = robot.kappa;
+  const { kappa, rate, accel, top } = robot;
   let hit = Number.POSITIVE_INFINITY;
   for (let k = 0; k < count && k < MAX_PIECES; k++) {
     const at = k * PIECE;
@@ -258,12 +299,17 @@ export function touchAt(i: number, pieces: Float64Array, count: number, q: numbe
     pose.s = start[3]!;
     robot.sigma = start[5]!;
     robot.kappa = start[6]!;
+    robot.rate = robot.top = 1;
+    robot.accel = 0;
     hit = touchOnPiece(x, y, r, from, end);
     if (hit < end) break;
     hit = Number.POSITIVE_INFINITY;
   }
   robot.sigma = sigma;
   robot.kappa = kappa;
+  robot.rate = rate;
+  robot.accel = accel;
+  robot.top = top;
   return hit;
 }
 
@@ -277,9 +323,9 @@ function touchOnPiece(x: number, y: number, r: number, from: number, end: number
     const dy = y - pose.y;
     const px = pose.c * dx + pose.s * dy;
     const py = -pose.s * dx + pose.c * dy;
-    const safe = safeFor(px, py, 0, 0, r, 1, 0, 1, 0, end - q);
+    const safe = safeFor(px, py, 0, 0, 0, 0, r, end - q);
     // A lasting touch that the motion closes on is a touch now; one it only slides along is not.
-    if (found.lasting && closesOn(px, py, r)) return q;
+    if (safe === 0 || (found.lasting && closesOn(px, py, r))) return q;
     const turning = Math.abs(robot.kappa);
     const dq =
       found.lasting && turning > 0 ? Math.min(safe, LEAVE_STEP / Math.max(1, turning * farthest)) : safe;

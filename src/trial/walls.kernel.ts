@@ -1,7 +1,7 @@
 import type { Zone } from "../model/zone.ts";
 import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
 import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
-import { safeTime, TOUCH } from "./robot.kernel.ts";
+import { hitTime, safeTime, TOUCH } from "./robot.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 
 /**
@@ -100,18 +100,6 @@ export function wallsTouching(i: number): number {
     }
   }
   return hits;
-}
-
-/** Smallest t > 0 with gap + rate·t + bend·t²/2 = 0, +∞ if none. */
-export function hitTime(gap: number, rate: number, bend: number): number {
-  const half = 0.5 * bend;
-  if (Math.abs(half) < 1e-12) return rate < 0 ? gap / -rate : Number.POSITIVE_INFINITY;
-  const disc = rate * rate - 4 * half * gap;
-  if (disc < 0) return Number.POSITIVE_INFINITY;
-  const root = Math.sqrt(disc);
-  // The form without cancellation for an approaching ball; else the later root of a ball that is bent back.
-  if (rate < 0) return (2 * gap) / (-rate + root);
-  return half < 0 ? (rate + root) / -bend : Number.POSITIVE_INFINITY;
 }
 
 /**
