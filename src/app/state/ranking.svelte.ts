@@ -1,3 +1,4 @@
+import { CHUNK_TRIALS } from "../../jobs/chunks.ts";
 import type { Pool } from "../../jobs/pool.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
@@ -20,8 +21,6 @@ const ROUNDS: readonly Round[] = [
   { trials: 300, words: "Closer look: 300 runs of each routine" },
   { trials: 1000, best: 10, words: "The ten best: 1000 runs of each" },
 ];
-/** Trials a task: about 50 ms of a worker, so that progress moves and cancelling is quick. */
-const CHUNK = 250;
 /** The list is shown anew at most this often, ms: rows must not dance. */
 const PUBLISH_MS = 250;
 
@@ -108,7 +107,7 @@ export class Ranking {
       const candidate = this.#byId.get(id);
       if (!candidate || candidate.fault !== null || candidate.trials >= upTo || signal.aborted) return;
       const from = candidate.trials;
-      const task = { kind: "stress", seed: SEED, from, to: Math.min(upTo, from + CHUNK) } as const;
+      const task = { kind: "stress", seed: SEED, from, to: Math.min(upTo, from + CHUNK_TRIALS) } as const;
       await this.#update(id, signal, async () => {
         const batch = await this.#pool.run(project, candidate.routine, task, { signal });
         return withBatch(candidate, batch);
@@ -147,7 +146,7 @@ export class Ranking {
 
   #countTasks(): void {
     const candidates = [...this.#byId.values()];
-    const chunks = (upTo: number, from: number) => Math.ceil(Math.max(0, upTo - from) / CHUNK);
+    const chunks = (upTo: number, from: number) => Math.ceil(Math.max(0, upTo - from) / CHUNK_TRIALS);
     let tasks = 0;
     for (const [index, round] of ROUNDS.entries()) {
       const before = ROUNDS[index - 1]?.trials ?? 0;

@@ -1,10 +1,8 @@
+import { CHUNK_TRIALS } from "../../jobs/chunks.ts";
 import type { TrialBatch } from "../../trial/outcome.ts";
 
 /** failed: at least one ball not delivered. worked: all delivered. */
 export type WantedRun = "failed" | "worked";
-
-/** Trials asked for at a time: about 50 ms of one worker. */
-const CHUNK = 250;
 
 /** What a search knows of one routine's runs, from its batches; grows by asking for more. */
 export interface RunSource {
@@ -29,19 +27,21 @@ export async function findRun(
   onLook: (looked: number) => void,
 ): Promise<number | null> {
   const known = [...source.batches];
+  let looked = 0;
   const scan = async (from: number, to: number): Promise<number | null> => {
     for (let start = from; start < to; ) {
       const batch =
         known.find((each) => each.from <= start && start < each.to) ??
-        (await source.more(start, Math.min(to, start + CHUNK)));
+        (await source.more(start, Math.min(to, start + CHUNK_TRIALS)));
       const end = Math.min(to, batch.to);
       for (let index = start; index < end; index++) {
         const all = batch.delivered[index - batch.from] === source.balls;
         if (all === (wanted === "worked")) return index;
       }
       if (!known.includes(batch)) known.push(batch);
+      looked += end - start;
       start = end;
-      onLook(start <= after ? limit + start : start - after - 1);
+      onLook(looked);
     }
     return null;
   };

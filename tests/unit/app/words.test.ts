@@ -1,0 +1,118 @@
+import { describe, expect, it } from "vitest";
+import { eventWords, placeWords } from "../../../src/app/words/eventWords.ts";
+import { guideWords, type Standing } from "../../../src/app/words/guideWords.ts";
+import { moveWords } from "../../../src/app/words/moveWords.ts";
+import { verdictWords } from "../../../src/app/words/runWords.ts";
+import type { Move } from "../../../src/model/routine.ts";
+import type { TrialOutcome } from "../../../src/trial/outcome.ts";
+import type { RunEventKind } from "../../../src/trial/recording.ts";
+
+const outcome = (changes: Partial<TrialOutcome>): TrialOutcome => ({
+  seed: 1,
+  index: 0,
+  placement: [],
+  delivered: [true, true, true],
+  deliveredAtS: [12.34, 40, 31],
+  losses: [null, null, null],
+  endPositions: [],
+  timeS: 60,
+  jams: 0,
+  stalls: 0,
+  hash: "0",
+  ...changes,
+});
+
+describe("a run in words", () => {
+  it("says when the last ball was home", () => {
+    expect(verdictWords(outcome({}))).toBe("All 3 balls delivered, the last one after 40.0 s.");
+  });
+
+  it("gives each lost ball its reason, the same reason once", () => {
+    const words = verdictWords(
+      outcome({
+        delivered: [false, true, false],
+        deliveredAtS: [null, 40, null],
+        losses: ["never-touched", null, "never-touched"],
+      }),
+    );
+    expect(words).toBe("1 of 3 balls delivered. Balls 1 and 3 were never touched.");
+  });
+
+  it("keeps different reasons apart", () => {
+    const words = verdictWords(
+      outcome({
+        delivered: [false, false, true],
+        deliveredAtS: [null, null, 3],
+        losses: ["rolled-out", "left-pusher", null],
+      }),
+    );
+    expect(words).toBe(
+      "1 of 3 balls delivered. Ball 1 rolled out of the doorway; ball 2 was touched but slipped off the pusher.",
+    );
+  });
+});
+
+describe("moves in words", () => {
+  it.each<[Move, string]>([
+    [{ kind: "drive", distanceMm: 600.4, speedMmPerS: 150 }, "drive 600 mm"],
+    [{ kind: "drive", distanceMm: -200, speedMmPerS: 150 }, "back up 200 mm"],
+    [{ kind: "turn", angleRad: Math.PI / 2, rateRadPerS: 1 }, "turn left 90° on the spot"],
+    [{ kind: "turn", angleRad: -Math.PI / 8, rateRadPerS: 1 }, "turn right 22.5° on the spot"],
+    [{ kind: "arc", distanceMm: 300, angleRad: -1, speedMmPerS: 150 }, "curve right 57.3° over 300 mm"],
+    [
+      { kind: "arc", distanceMm: -300, angleRad: 1, speedMmPerS: 150 },
+      "curve left 57.3° over 300 mm, backward",
+    ],
+    [
+      { kind: "toWall", distanceMm: 400, overrunMm: 60, speedMmPerS: 150 },
+      "drive to the wall: 400 mm, then push on 60 mm",
+    ],
+    [
+      { kind: "toWall", distanceMm: -400, overrunMm: -60, speedMmPerS: 150 },
+      "back up to the wall: 400 mm, then push on 60 mm",
+    ],
+    [{ kind: "wait", durationS: 0.5 }, "wait 0.5 s"],
+  ])("%j", (move, words) => {
+    expect(moveWords(move)).toBe(words);
+  });
+});
+
+describe("events in words", () => {
+  it("name the ball by its number on the drawing", () => {
+    const of = (kind: RunEventKind, ball: number) =>
+      eventWords({ kind, ball, timeS: 1, xMm: 0, yMm: 0, move: 0 });
+    expect(of("touched", 0)).toBe("The robot touches ball 1");
+    expect(of("rolled-out", 2)).toBe("Ball 3 rolls out of the doorway");
+    expect(of("jam", -1)).toBe("The robot jams");
+  });
+
+  it("say where in millimetres", () => {
+    expect(placeWords({ xMm: 220.4, yMm: 540.6 })).toBe("220 mm from the left, 541 mm up");
+  });
+});
+
+describe("the guide", () => {
+  const standing: Standing = {
+    hasProject: true,
+    hasFirstLook: true,
+    routines: 72,
+    bestRate: { value: 0.91, low: 0.88, high: 0.93, trials: 300 },
+    choseBest: true,
+    watched: false,
+    atEnd: false,
+  };
+
+  it("says what to press as soon as there is something to watch", () => {
+    expect(guideWords(standing)).toBe(
+      "The best so far brings every ball home in 91 of 100 runs. Press Play to watch it.",
+    );
+  });
+
+  it("says how much is being tried before that", () => {
+    expect(guideWords({ ...standing, hasFirstLook: false })).toContain("Trying 72 routines");
+  });
+
+  it("sends on to the next run at the end", () => {
+    expect(guideWords({ ...standing, watched: true, atEnd: true })).toContain("next placement");
+  });
+});
