@@ -269,7 +269,9 @@ function turnBound(px: number, py: number, wx: number, wy: number, gx: number, g
   const frame = (sigma === 0 ? 0 : ramp + top * spin) + ramp * (kappa < 0 ? -kappa : kappa) * far;
   const own = Math.sqrt(gx * gx + gy * gy);
   const T = TURN_SPAN_S;
-  return (own + frame + spin * spin * (far + w * T) + 2 * spin * w) / (1 - 2 * spin * T - spin * spin * T * T);
+  return (
+    (own + frame + spin * spin * (far + w * T) + 2 * spin * w) / (1 - 2 * spin * T - spin * spin * T * T)
+  );
 }
 
 const pose = { x: 0, y: 0, c: 1, s: 0 };
