@@ -1,4 +1,12 @@
-import { Clipper64, ClipType, FillRule, type Path64, type Paths64, PathType } from "clipper2-ts";
+import {
+  Clipper64,
+  ClipType,
+  FillRule,
+  type Path64,
+  type Paths64,
+  PathType,
+  type Point64,
+} from "clipper2-ts";
 import { GeometryError } from "./error.ts";
 import { type Ring, ringAreaMm2, ringCrossesOddly, ringLengthMm, ringReversed } from "./ring.kernel.ts";
 
@@ -78,7 +86,7 @@ export function regionContains(region: Region, xMm: number, yMm: number): boolea
 
 function clip(type: ClipType, subject: readonly Ring[], clipping: readonly Ring[], fill: FillRule): Region {
   const engine = new Clipper64();
-  engine.preserveCollinear = true;
+  engine.preserveCollinear = false;
   engine.addPaths(pathsOf(subject), PathType.Subject);
   if (clipping.length > 0) engine.addPaths(pathsOf(clipping), PathType.Clip);
   const solution: Paths64 = [];
@@ -87,13 +95,27 @@ function clip(type: ClipType, subject: readonly Ring[], clipping: readonly Ring[
 }
 
 function pathsOf(rings: readonly Ring[]): Paths64 {
-  return rings.map((ring) => {
-    const path: Path64 = [];
-    for (let i = 0; i + 1 < ring.length; i += 2) {
-      path.push({ x: gridNumber(ring[i] ?? Number.NaN), y: gridNumber(ring[i + 1] ?? Number.NaN) });
-    }
-    return path;
-  });
+  return rings.map(pathOf);
+}
+
+/**
+ * The ring on the grid, without corners between two edges of the same height. Such a corner bounds nothing, and clipper2-ts 2.0.1
+ * gets a turn back along a level line wrong (countertype/clipper2-ts, pull request 36): it loses area or never ends.
+ */
+function pathOf(ring: Ring): Path64 {
+  const path: Path64 = [];
+  for (let i = 0; i + 1 < ring.length; i += 2) {
+    const next = { x: gridNumber(ring[i] ?? Number.NaN), y: gridNumber(ring[i + 1] ?? Number.NaN) };
+    while (isLevel(path.at(-2), path.at(-1), next)) path.pop();
+    path.push(next);
+  }
+  while (isLevel(path.at(-2), path.at(-1), path[0])) path.pop();
+  while (isLevel(path.at(-1), path[0], path[1])) path.shift();
+  return path;
+}
+
+function isLevel(a: Point64 | undefined, b: Point64 | undefined, c: Point64 | undefined): boolean {
+  return a !== undefined && b !== undefined && c !== undefined && a !== c && a.y === b.y && b.y === c.y;
 }
 
 function gridNumber(mm: number): number {
