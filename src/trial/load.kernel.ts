@@ -1,6 +1,5 @@
 import { inertiaFactor } from "../model/ball.ts";
 import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
-import { RandomStream } from "../num/stream.ts";
 import {
   ballBounce,
   ballFriction,
@@ -22,7 +21,7 @@ import {
 import type { TrialPlan } from "./compile.ts";
 import { awake, settings, useBalls } from "./engine.kernel.ts";
 import { loadShape } from "./robot.kernel.ts";
-import { STREAMS } from "./streams.ts";
+import { drawSpread, SPREAD_FACTORS } from "./spread.ts";
 import { loadWalls } from "./walls.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 
@@ -30,7 +29,7 @@ import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts
 
 const DEFAULT_CONTACT_STEP_S = settings.contactStepS;
 const DEFAULT_RIDE_STEP_S = settings.rideStepS;
-const stream = new RandomStream();
+const drawn = new Float64Array(SPREAD_FACTORS.length);
 
 let loaded: TrialPlan | null = null;
 
@@ -64,12 +63,12 @@ export function loadBalls(
   placement: readonly { xMm: number; yMm: number }[],
 ): void {
   const { spread, zone, robot } = plan.project;
-  stream.open(seed, trial, STREAMS.spread);
+  drawSpread(seed, trial, drawn);
   const on = plan.spread ? 1 : 0;
-  const faces = 1 + on * spread.frictionFrac * (2 * stream.uniform() - 1);
-  const floor = 1 + on * spread.frictionFrac * (2 * stream.uniform() - 1);
-  const roll = 1 + on * spread.rollingResistanceFrac * (2 * stream.uniform() - 1);
-  const bounce = on * spread.restitution * (2 * stream.uniform() - 1);
+  const faces = 1 + on * spread.frictionFrac * drawn[0]!;
+  const floor = 1 + on * spread.frictionFrac * drawn[1]!;
+  const roll = 1 + on * spread.rollingResistanceFrac * drawn[2]!;
+  const bounce = on * spread.restitution * drawn[3]!;
   const pushN = robot.drive.tractionCoeff * robot.massKg * GRAVITY_MM_PER_S2;
   for (let i = 0; i < plan.kinds.length; i++) {
     const kind = plan.kinds[i]!;
