@@ -3,6 +3,8 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { lossTitle } from "../report/lossWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
+import { spreadWords } from "../report/spreadWords.ts";
+import { spreadEffect } from "../score/spreadEffect.ts";
 import type { StressSummary } from "../score/stress.ts";
 import { LOSS_REASONS } from "../trial/outcome.ts";
 import { findRoutine } from "./findRoutine.ts";
@@ -54,6 +56,7 @@ function stressJson(input: StressInput, summary: StressSummary, isStopped: boole
     meanDelivered: summary.meanDelivered,
     deliveredCounts: summary.deliveredCounts,
     losses: summary.losses,
+    spread: spreadEffect(input.seed, summary),
     hash: summary.hash,
   };
 }
@@ -69,12 +72,14 @@ function stressText(
   if (summary.trials === 0) return [...stopped, "No trial was finished."].join("\n");
   const balls = ballsOf(project).length;
   const counts = summary.deliveredCounts.map((runs, home) => [`${home} of ${balls}`, String(runs)]);
+  const spread = spreadEffect(seed, summary);
   const lost = LOSS_REASONS.map((reason) => [lossTitle(reason), String(summary.losses[reason])]);
   return [
     ...stopped,
     `${project.name}, ${routine.id}: ${routine.label}`,
     `Every ball home in ${rateWords(summary.successRate)} (${rangeWords(summary.successRate)}); ${summary.trials} trials, seed ${seed}`,
     `On average ${summary.meanDelivered.toFixed(2)} of ${balls} balls.`,
+    ...(spread === null ? [] : [spreadWords(spread)]),
     "",
     tableText([["balls home", "runs"], ...counts], [false, true]),
     "",
