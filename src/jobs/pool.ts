@@ -21,8 +21,8 @@ interface Job {
   readonly task: TaskOf<TaskKind>;
   attempts: number;
   settled: boolean;
-  /** Stops listening to the signal. */
-  unwatch: () => void;
+  /** Forgets the signal. */
+  unwatch: () => unknown;
   readonly resolve: (answer: Answers[TaskKind]) => void;
   readonly reject: (reason: unknown) => void;
 }
@@ -45,6 +45,7 @@ export class Pool {
   readonly #keys = new SubjectKeys();
   readonly #seats: Seat[] = [];
   readonly #waiting: Job[] = [];
+  readonly #watched = new WeakMap<AbortSignal, Set<Job>>();
   #nextId = 1;
   #closed = false;
 
@@ -168,13 +169,21 @@ export class Pool {
     this.#fill();
   }
 
+  /** One listener for all jobs of a signal: a job list may be thousands long. */
   #watch(job: Job, signal: AbortSignal): void {
-    const abort = (): void => {
-      this.#drop(job);
-      fail(job, signal.reason);
-    };
-    signal.addEventListener("abort", abort, { once: true });
-    job.unwatch = () => signal.removeEventListener("abort", abort);
+    const jobs = this.#watched.get(signal) ?? new Set();
+    if (!this.#watched.has(signal)) {
+      this.#watched.set(signal, jobs);
+      const abort = (): void => {
+        for (const each of [...jobs]) {
+          this.#drop(each);
+          fail(each, signal.reason);
+        }
+      };
+      signal.addEventListener("abort", abort, { once: true });
+    }
+    jobs.add(job);
+    job.unwatch = () => jobs.delete(job);
   }
 
   #drop(job: Job): void {

@@ -1,3 +1,4 @@
+import { getEventListeners } from "node:events";
 import { describe, expect, it } from "vitest";
 import { Pool } from "../../../src/jobs/pool.ts";
 import type { Answers, TaskOf } from "../../../src/jobs/protocol.ts";
@@ -130,6 +131,15 @@ describe("cancelling", () => {
     expect(thread.request.task).toMatchObject({ from: 20 });
     answer(thread);
     expect((await other).from).toBe(20);
+  });
+
+  it("listens once to a signal, however many tasks hang on it", async () => {
+    const { start } = fakeThreads((thread) => queueMicrotask(() => answer(thread)));
+    const pool = new Pool(start, 2);
+    const { signal } = new AbortController();
+    const tasks = Array.from({ length: 30 }, (_, n) => pool.run(project, routine, stress(n), { signal }));
+    expect(getEventListeners(signal, "abort")).toHaveLength(1);
+    expect(await Promise.all(tasks)).toHaveLength(30);
   });
 
   it("starts nothing for a signal that is already aborted", async () => {
