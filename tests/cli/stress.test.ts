@@ -1,0 +1,121 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { runCommand, runForJson, startCommand } from "../support/command.ts";
+
+interface StressJson {
+  readonly routine: string;
+  readonly seed: number;
+  readonly trials: number;
+  readonly workers: number;
+  readonly successRate: { readonly value: number; readonly trials: number };
+  readonly meanDelivered: number;
+  readonly deliveredCounts: readonly number[];
+  readonly losses: Readonly<Record<string, number>>;
+  readonly hash: string;
+}
+
+interface TrialJson {
+  readonly placement: readonly object[];
+  readonly delivered: readonly boolean[];
+  readonly endPositions: readonly object[];
+  readonly losses: readonly (string | null)[];
+  readonly timeS: number;
+  readonly hash: string;
+}
+
+let routine: string;
+beforeAll(async () => {
+  const plan = await runForJson<{ routines: { id: string }[] }>("plan", "--trials", "5");
+  routine = plan.routines[0]?.id ?? "none";
+});
+
+const stress = (...args: readonly string[]): Promise<StressJson> =>
+  runForJson<StressJson>("stress", "--routine", routine, ...args);
+
+describe("wedgeward stress", () => {
+  it("gives the same result for one worker, two and four", async () => {
+    const [one, two, four] = await Promise.all(
+      ["1", "2", "4"].map((workers) => stress("--trials", "450", "--seed", "3", "--workers", workers)),
+    );
+    expect(one?.hash).toMatch(/^[0-9a-f]{16}$/);
+    expect({ ...two, workers: 1 }).toEqual(one);
+    expect({ ...four, workers: 1 }).toEqual(one);
+  });
+
+  it("gives another result for another seed", async () => {
+    const [one, two] = await Promise.all(["1", "2"].map((seed) => stress("--trials", "50", "--seed", seed)));
+    expect(one?.hash).not.toBe(two?.hash);
+  });
+
+  it("counts every trial and every ball", async () => {
+    const result = await stress("--trials", "150");
+    expect(Object.keys(result)).toEqual([
+      "routine",
+      "seed",
+      "trials",
+      "workers",
+      "successRate",
+      "meanDelivered",
+      "deliveredCounts",
+      "losses",
+      "spread",
+      "hash",
+    ]);
+    expect(result).toMatchObject({ routine, seed: 1, trials: 150 });
+    const { deliveredCounts: counts } = result;
+    expect(counts).toHaveLength(4);
+    expect(counts.reduce((sum, runs) => sum + runs, 0)).toBe(150);
+    const home = counts.reduce((sum, runs, balls) => sum + runs * balls, 0);
+    expect(result.meanDelivered).toBeCloseTo(home / 150, 12);
+    expect(Object.values(result.losses).reduce((sum, balls) => sum + balls, 0)).toBe(3 * 150 - home);
+    expect(result.successRate.value).toBe((counts[3] ?? 0) / 150);
+  });
+
+  it("says it in words", async () => {
+    const { code, stdout } = await runCommand("stress", "--routine", routine, "--trials", "50");
+    expect(code).toBe(0);
+    expect(stdout).toMatch(
+      /Every ball home in \d+(\.\d)? of 100 runs \(likely between \d+ and \d+\); 50 trials, seed 1/,
+    );
+    expect(stdout).toMatch(/never touched +\d+/);
+  });
+
+  it("stopped with Ctrl-C prints what is known: the same as that many trials give", async () => {
+    const running = startCommand(["stress", "--routine", routine, "--trials", "1000000", "--json"]);
+    await new Promise((resolve) => setTimeout(resolve, 2500));
+    running.child.kill("SIGINT");
+    const { code, stdout, stderr } = await running.ended;
+    expect([code, stderr]).toEqual([130, ""]);
+    const { stopped, ...result } = JSON.parse(stdout) as StressJson & { stopped: boolean };
+    expect(stopped).toBe(true);
+    expect(result.trials).toBeLessThan(1_000_000);
+    expect(result.successRate.trials).toBe(result.trials);
+    if (result.trials > 0) expect(await stress("--trials", `${result.trials}`)).toEqual(result);
+  });
+});
+
+describe("wedgeward trial", () => {
+  const trial = (index: number, seed = 1): Promise<TrialJson> =>
+    runForJson<TrialJson>("trial", "--routine", routine, "--seed", `${seed}`, "--index", `${index}`);
+
+  it("runs one trial again", async () => {
+    const [first, again, other] = await Promise.all([trial(7), trial(7), trial(8)]);
+    expect(again).toEqual(first);
+    expect(other.hash).not.toBe(first.hash);
+    expect(Object.keys(first)).toEqual(["placement", "delivered", "endPositions", "losses", "timeS", "hash"]);
+    expect(
+      [first.placement, first.delivered, first.endPositions, first.losses].map(({ length }) => length),
+    ).toEqual([3, 3, 3, 3]);
+    for (const [ball, isHome] of first.delivered.entries()) expect(first.losses[ball] === null).toBe(isHome);
+  });
+
+  it("is the trial that the stress test ran", async () => {
+    const { hash } = await trial(0, 9);
+    expect((await stress("--trials", "1", "--seed", "9")).hash).toBe(hash);
+  });
+
+  it("says it in words", async () => {
+    const { code, stdout } = await runCommand("trial", "--routine", routine, "--seed", "1", "--index", "0");
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/run 0: \d of 3 balls home in \d+\.\d s/);
+  });
+});
