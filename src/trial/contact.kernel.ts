@@ -13,7 +13,7 @@ import {
   wallBounce,
   wallFriction,
 } from "./balls.kernel.ts";
-import { strikeBalls, strikeFace } from "./impulse.kernel.ts";
+import { face, strikeBalls, strikeFace } from "./impulse.kernel.ts";
 import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, TOUCH } from "./robot.kernel.ts";
 import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.kernel.ts";
 
@@ -49,13 +49,14 @@ export const pairBits = new Uint16Array(MAX_BALLS);
 const PUSH_EPS = 1e-6;
 
 let dirty = false;
-let deepest = 0;
+/** [deepest overlap of the sweep, mm]; an array for the same reason as `face`. */
+const deep = new Float64Array(1);
 
 /** Resolves all contacts of the `n` balls. Returns the deepest overlap left, mm. */
 export function resolve(n: number): number {
   for (let sweep = 0; sweep < MAX_SWEEPS; sweep++) {
     dirty = false;
-    deepest = 0;
+    deep[0] = 0;
     let several = false;
     for (let i = 0; i < n; i++) if (mode[i] !== OUT) meetRobot(i, sweep === 0);
     for (let i = 0; i < n; i++) {
@@ -77,9 +78,9 @@ export function resolve(n: number): number {
       if (contacts > 1 || (pairBits[i]! & (pairBits[i]! - 1)) !== 0) several = true;
     }
     if (!dirty || (!several && sweep > 0)) break;
-    if (!several && sweep === 0 && deepest < SLOP) break;
+    if (!several && sweep === 0 && deep[0]! < SLOP) break;
   }
-  return deepest;
+  return deep[0]!;
 }
 
 export function isTooDeep(overlap: number): boolean {
@@ -111,7 +112,13 @@ function meetRobot(i: number, first: boolean): void {
       pushNx[at] = nx;
       pushNy[at] = ny;
     }
-    const closing = strikeFace(i, nx, ny, ux, uy, first ? robotBounce[i]! : 0, robotFriction[i]!);
+    face[0] = nx;
+    face[1] = ny;
+    face[2] = ux;
+    face[3] = uy;
+    face[4] = first ? robotBounce[i]! : 0;
+    face[5] = robotFriction[i]!;
+    const closing = strikeFace(i);
     if (closing > 0) stirred[i] = 1;
     if (closing > SLOW) dirty = true;
   }
@@ -127,7 +134,12 @@ function meetWalls(i: number, first: boolean): void {
     standNx[at] = nx;
     standNy[at] = ny;
     if (wallGap[h]! < 0) shove(i, nx, ny, -wallGap[h]!);
-    const closing = strikeFace(i, nx, ny, 0, 0, first ? wallBounce[i]! : 0, wallFriction[i]!);
+    face[0] = nx;
+    face[1] = ny;
+    face[2] = face[3] = 0;
+    face[4] = first ? wallBounce[i]! : 0;
+    face[5] = wallFriction[i]!;
+    const closing = strikeFace(i);
     if (closing > 0) stirred[i] = 1;
     if (closing > SLOW) dirty = true;
   }
@@ -166,7 +178,7 @@ function shove(i: number, nx: number, ny: number, by_: number): void {
   by[i]! += ny * by_;
   stirred[i] = 1;
   if (by_ > SLOP) dirty = true;
-  if (by_ > deepest) deepest = by_;
+  if (by_ > deep[0]!) deep[0] = by_;
 }
 
 /** Smaller friction coefficient of a ball's two partners, for the jam rule between robot and wall. */

@@ -13,7 +13,7 @@ import {
   stirred,
 } from "./contact.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
-import { found, hitTime, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
+import { found, hitTime, probe, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
 import { isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
@@ -150,16 +150,15 @@ function ballTime(i: number, limit: number): number {
   const dx = bx[i]! - robot.x;
   const dy = by[i]! - robot.y;
   const { c, s } = robot;
-  let h = safeFor(
-    c * dx + s * dy,
-    -s * dx + c * dy,
-    c * vx[i]! + s * vy[i]!,
-    -s * vx[i]! + c * vy[i]!,
-    c * ax + s * ay,
-    -s * ax + c * ay,
-    radius[i]!,
-    limit,
-  );
+  probe[0] = c * dx + s * dy;
+  probe[1] = -s * dx + c * dy;
+  probe[2] = c * vx[i]! + s * vy[i]!;
+  probe[3] = -s * vx[i]! + c * vy[i]!;
+  probe[4] = c * ax + s * ay;
+  probe[5] = -s * ax + c * ay;
+  probe[6] = radius[i]!;
+  probe[7] = limit;
+  let h = safeFor();
   const lasting = found.lasting;
   // A ball in the robot's hands changes between sliding and rolling all the time: free motion takes that in its stride.
   if (!lasting) h = Math.min(h, endS);

@@ -174,22 +174,27 @@ export const found = { lasting: false };
 export const LASTING = 2;
 
 /**
- * Time within which a ball at (px, py), moving with (ux, uy) and accelerating with (gx, gy), all in the robot frame, cannot
+ * Arguments of `safeFor`: place, velocity and acceleration of the ball in the robot frame, its radius, and the limit.
+ * In an array, since numbers handed to a function that is not inlined are put on the heap one by one.
+ */
+export const probe = new Float64Array(8);
+
+/**
+ * Time within which the ball in `probe`, at (px, py), moving with (ux, uy) and accelerating with (gx, gy), all in the robot frame, cannot
  * come into touch with any edge; at most `limit`. Along the fixed direction from the nearest point of an edge to the
  * ball, the edge advances by no more than its faster end does: gap + closing·t + bend·t²/2 stays ≥ 0 until the root, with
  * the ramp in `bend` exactly and turning by a bound. A ball that is carried brakes less than freely: only a pull
  * toward the edge counts.
  */
-export function safeFor(
-  px: number,
-  py: number,
-  ux: number,
-  uy: number,
-  gx: number,
-  gy: number,
-  r: number,
-  limit: number,
-): number {
+export function safeFor(): number {
+  const px = probe[0]!;
+  const py = probe[1]!;
+  const ux = probe[2]!;
+  const uy = probe[3]!;
+  const gx = probe[4]!;
+  const gy = probe[5]!;
+  const r = probe[6]!;
+  const limit = probe[7]!;
   const { sigma, kappa, rate, accel, top } = robot;
   const spin = kappa < 0 ? -kappa : kappa;
   const turning = top * top * spin * ((sigma < 0 ? -sigma : sigma) + spin * farthest);
@@ -202,8 +207,9 @@ export function safeFor(
     const face = (sigma * ox + kappa * (shape.cx * oy - shape.cy * ox)) / o;
     const pull = (gx * ox + gy * oy) / o;
     const bend = (pull < 0 ? pull : 0) - accel * face - turning;
-    const t = hitTime(wide, (ux * ox + uy * oy) / o - rate * face, bend);
-    if (t >= limit) return limit;
+    const closing = (ux * ox + uy * oy) / o - rate * face;
+    if (wide + (closing < 0 ? closing * limit : 0) + (bend < 0 ? 0.5 * bend * limit * limit : 0) > 0)
+      return limit;
   }
   let safe = limit;
   const n = shape.count;
@@ -235,7 +241,11 @@ export function safeFor(
     const pull = gx * nx + gy * ny;
     const bend = (pull < 0 ? pull : 0) - accel * face - turning;
     if (gap > TOUCH) {
-      let t = hitTime(gap - 0.5 * TOUCH, un - rate * face, bend);
+      const closing = un - rate * face;
+      // Even closing and bending as now it stays clear for as long as is asked: no root needed.
+      if (gap + (closing < 0 ? closing * safe : 0) + (bend < 0 ? 0.5 * bend * safe * safe : 0) > TOUCH)
+        continue;
+      let t = hitTime(gap - 0.5 * TOUCH, closing, bend);
       if (t < safe && t < TURN_SPAN_S && swing > 0) {
         const inFrame = safeTime(gap - 0.5 * TOUCH, wx * nx + wy * ny, swing);
         t = inFrame < TURN_SPAN_S ? (inFrame > t ? inFrame : t) : TURN_SPAN_S;
@@ -325,7 +335,12 @@ function touchOnPiece(x: number, y: number, r: number, from: number, end: number
     const dy = y - pose.y;
     const px = pose.c * dx + pose.s * dy;
     const py = -pose.s * dx + pose.c * dy;
-    const safe = safeFor(px, py, 0, 0, 0, 0, r, end - q);
+    probe[0] = px;
+    probe[1] = py;
+    probe[2] = probe[3] = probe[4] = probe[5] = 0;
+    probe[6] = r;
+    probe[7] = end - q;
+    const safe = safeFor();
     // A lasting touch that the motion closes on is a touch now; one it only slides along is not.
     if (safe === 0 || (found.lasting && closesOn(px, py, r))) return q;
     const turning = Math.abs(robot.kappa);
