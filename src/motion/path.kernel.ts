@@ -1,7 +1,7 @@
 import type { Drive } from "../model/robot.ts";
-import { atan2 } from "../num/elementary.ts";
+import { atan2, sinCos } from "../num/elementary.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch } from "./touch.kernel.ts";
+import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch, trig } from "./touch.kernel.ts";
 
 /**
  * The path of one move: pieces of constant velocity and heading rate per unit of progress (mm driven, or rad turned),
@@ -10,14 +10,17 @@ import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch } from "./tou
  * (Wong, Theory of Ground Vehicles; from memory), F = μ_trac·W. ℓ is the lever arm of the wall's push about the robot's
  * origin. Otherwise it stalls crooked. A blocked turn on the spot stalls: the wall would have to shove the robot
  * sideways, which takes more than its tracks can press. Friction along the wall is left out.
+ * A little over 300 lines: planning and pivoting work on one pose and one list of pieces.
  */
 
-/** Pieces of one move: first contact, up to eight pivot pieces per flush, and slides. */
-export const MAX_PIECES = 40;
+/** Pieces of one move: first contact, pivot pieces (one or two near square, up to 30 for a long grazing slide), and slides. */
+export const MAX_PIECES = 80;
 /** Numbers per piece: q0, q1, x, y, c, s, heading, sigma, kappa, pivot flag. */
 export const PIECE = 10;
-/** Rotation of one pivot piece, rad: the middle of the piece sets its centre, so the vertex strays by < 0.001 mm at 4°. */
+/** Longest rotation of one pivot piece, rad: the yaw rule is looked at again at every piece. */
 const PIVOT_STEP_RAD = 0.07;
+/** How far the pressing vertex may stray from the face within a pivot piece, mm (twice that at worst): within the overlap that is allowed, 0.1 mm. */
+const STRAY_MM = 0.03;
 /** Lever arms below this never turn the robot, mm. */
 const MIN_LEVER_MM = 1;
 /** Vertices within this of the wall count as touching when a push is resolved, mm. */
@@ -180,23 +183,27 @@ export class PathPlanner {
     }
     const a = outline.x[vertex]!;
     const b = outline.y[vertex]!;
+    this.rest(a, b);
     let angle = -1;
     let turn = 0;
     while (this.count < MAX_PIECES - 1) {
       const rate = pose.sigma * (touch.nx * pose.c + touch.ny * pose.s);
-      const lever = this.leverOf(a, b, 0);
+      const lever = leverAt(touch, pose.c, pose.s, a, b);
       if (rate >= 0) return q;
       if (Math.abs(lever) < Math.max(MIN_LEVER_MM, -rate * this.minLeverMm)) return -1 - q;
       if (angle < 0) {
         turn = lever > 0 ? 1 : -1;
         angle = this.flushAngle(vertex, turn);
       } else if (lever * turn < 0) return -1 - q;
-      const step = Math.min(angle, PIVOT_STEP_RAD);
-      if (step <= 1e-12) return q;
-      const middle = turn * step * 0.5;
-      const hn =
-        rate - middle * pose.sigma * (touch.nx * pose.s - touch.ny * pose.c) - 0.5 * middle * middle * rate;
-      const leverMid = this.leverOf(a, b, middle);
+      if (angle <= 1e-12) return q;
+      const step = Math.min(angle, this.straightAngle(a, b, rate, lever));
+      // The mean over the piece of both rates of a turning body are those at its middle heading, so that the piece ends
+      // with the vertex on the face again.
+      sinCos(0.5 * turn * step, trig);
+      const c = pose.c * trig[1]! - pose.s * trig[0]!;
+      const s = pose.s * trig[1]! + pose.c * trig[0]!;
+      const hn = pose.sigma * (touch.nx * c + touch.ny * s);
+      const leverMid = leverAt(touch, c, s, a, b);
       if (leverMid * turn < MIN_LEVER_MM) return -1 - q;
       if (hn >= 0) return q;
       const kappa = pose.kappa;
@@ -206,23 +213,24 @@ export class PathPlanner {
       this.push(q, q + this.second.q, true);
       q += this.second.q;
       angle -= Math.abs(pose.kappa) * this.second.q;
-      const wedgedIn = this.second.kind !== "none";
       pose.kappa = kappa;
-      this.rest(outline.x, outline.y, outline.count);
-      if (wedgedIn) return -1 - q;
+      if (this.second.kind !== "none") return -1 - q;
       if (q >= length || angle <= 1e-12) return q;
     }
     return -1 - q;
   }
 
-  /** Lever arm of the face's push at the vertex (a, b), with the robot turned on by `ahead` rad, mm. */
-  private leverOf(a: number, b: number, ahead: number): number {
+  /**
+   * Angle that one piece may turn so that the vertex (a, b), on its arc, strays little from the face: chord·angle/8. No
+   * further than to where the heading lies along the face, so that the chord is at most twice what the rate at the start gives.
+   */
+  private straightAngle(a: number, b: number, rate: number, lever: number): number {
     const { pose, touch } = this;
-    const c = pose.c - ahead * pose.s;
-    const s = pose.s + ahead * pose.c;
-    const mx = touch.nx * c + touch.ny * s;
-    const my = -touch.nx * s + touch.ny * c;
-    return -mx * b + my * a;
+    const along = touch.nx * pose.s - touch.ny * pose.c;
+    const ahead = touch.nx * (pose.c * a - pose.s * b) + touch.ny * (pose.s * a + pose.c * b);
+    const travel = Math.abs(pose.sigma * along - (rate / lever) * ahead) + 1e-9;
+    const even = Math.sqrt(Math.abs((8 * STRAY_MM * rate) / (lever * travel)));
+    return Math.min(PIVOT_STEP_RAD, even, -rate / (Math.abs(along) + 1e-9));
   }
 
   /** Angle ≥ 0 to turn in direction `turn` until the next hull edge lies on the touched face. */
@@ -240,16 +248,13 @@ export class PathPlanner {
     return Math.max(0, turn * atan2(cross, dot));
   }
 
-  /** Puts the nearest vertex exactly on the face: takes back what the pivot pieces strayed (< 0.001 mm a piece). */
-  private rest(vx: Float64Array, vy: Float64Array, count: number): void {
+  /** Puts the vertex (a, b) exactly on the face: takes back the touch tolerance, or what an interrupted pivot piece strayed. */
+  private rest(a: number, b: number): void {
     const { pose, touch } = this;
-    const mx = touch.nx * pose.c + touch.ny * pose.s;
-    const my = -touch.nx * pose.s + touch.ny * pose.c;
-    let gap = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < count; i++) gap = Math.min(gap, mx * vx[i]! + my * vy[i]!);
-    gap += touch.nx * pose.x + touch.ny * pose.y - touch.offset;
-    pose.x -= gap * touch.nx;
-    pose.y -= gap * touch.ny;
+    const { nx, ny, offset } = touch;
+    const gap = nx * (pose.x + pose.c * a - pose.s * b) + ny * (pose.y + pose.s * a + pose.c * b) - offset;
+    pose.x -= gap * nx;
+    pose.y -= gap * ny;
   }
 
   /** Pose at progress q (clamped to where the robot stopped), written to `out` [x, y, c, s, heading, sigma, kappa]; sigma and kappa 0 once stopped. */
@@ -273,6 +278,11 @@ export class PathPlanner {
       out[6] = 0;
     }
   }
+}
+
+/** Lever arm of the face's push at the vertex (a, b) of a robot that heads along (c, s), mm. */
+function leverAt(touch: Touch, c: number, s: number, a: number, b: number): number {
+  return (touch.ny * c - touch.nx * s) * a - (touch.nx * c + touch.ny * s) * b;
 }
 
 const at = { x: 0, y: 0, c: 1, s: 0 };
