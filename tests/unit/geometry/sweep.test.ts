@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { GeometryError } from "../../../src/geometry/error.ts";
 import { regionAreaMm2, regionContains, unionOf } from "../../../src/geometry/region.ts";
+import { type SweepLists, sweepRotation } from "../../../src/geometry/sweep.kernel.ts";
 import {
   ringsNear,
   type SweepPiece,
@@ -125,6 +126,31 @@ describe("a filled outline", () => {
     expect(swept).toHaveLength(1);
     expect(regionAreaMm2(swept)).toBeGreaterThan(0.99 * Math.PI * 200);
     expect(regionAreaMm2(swept)).toBeLessThan(Math.PI * 200);
+  });
+});
+
+describe("patches of a rotation", () => {
+  // Edges that end almost along the circle: a chord of the outer arc could pass under them and the outline cross itself.
+  const chains = [
+    [50, 0, 100, 0, 100, 4],
+    [50, 0, 100, 0, 100, -4],
+    [500, 0, 1000, 0, 1000, 6],
+    [500, 0, 1000, 0, 1000, -6],
+    [60, 0, 60, 3, 120, 3],
+    [80, -30, 90, 0, 90.02, 1.5, 90.1, 3, 140, 3],
+  ];
+
+  test.each(chains)("wind round nothing the wrong way, case %#", (...chain) => {
+    for (const angle of [2, -2, 0.3, -0.3, 0.02, -0.02, 6]) {
+      const lists: SweepLists = { inside: [], outside: [], threads: [] };
+      sweepRotation(chain, 0, 0, angle, 0.05, lists);
+      for (const ring of [...lists.inside, ...lists.outside]) {
+        const onGrid = ring.map((mm) => Math.round(mm * 1000) / 1000);
+        expect(regionAreaMm2([ring])).toBeGreaterThan(0);
+        // Crossings are rounded to the grid; a real loop would add some 0.1 mm².
+        expect(Math.abs(regionAreaMm2(unionOf([onGrid])) - regionAreaMm2([onGrid]))).toBeLessThan(0.02);
+      }
+    }
   });
 });
 
