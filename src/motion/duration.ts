@@ -13,32 +13,44 @@ export function curveSpeedMmPerS(drive: Drive, speedMmPerS: number, curvatureRad
   return Math.min(speedMmPerS, drive.topSpeedMmPerS / outer);
 }
 
-/** Sets the speed profile of one commanded move; progress in mm (drive, arc, toWall) or rad (turn), always ≥ 0. */
-export function setProfile(drive: Drive, move: Move, out: Trapezoid): Trapezoid {
+/** Moves shorter than this are none at all, mm or rad: nobody commands them, and a curvature over them would overflow. */
+const SHORTEST_MOVE = 1e-6;
+
+/** Commanded progress of a move: mm driven (drive, arc, toWall) or rad turned, ≥ 0. */
+export function moveLength(move: Move): number {
+  const length = lengthOf(move);
+  return length < SHORTEST_MOVE ? 0 : length;
+}
+
+function lengthOf(move: Move): number {
   switch (move.kind) {
     case "drive":
-      return out.set(
-        Math.abs(move.distanceMm),
-        Math.min(move.speedMmPerS, drive.topSpeedMmPerS),
-        drive.accelMmPerS2,
-      );
+    case "arc":
+      return Math.abs(move.distanceMm);
     case "toWall":
-      return out.set(
-        Math.abs(move.distanceMm) + Math.abs(move.overrunMm),
-        Math.min(move.speedMmPerS, drive.topSpeedMmPerS),
-        drive.accelMmPerS2,
-      );
+      return Math.abs(move.distanceMm) + Math.abs(move.overrunMm);
+    case "turn":
+      return Math.abs(move.angleRad);
+    case "wait":
+      return 0;
+    default:
+      return move satisfies never;
+  }
+}
+
+/** Sets the speed profile of one commanded move; progress in mm (drive, arc, toWall) or rad (turn), always ≥ 0. */
+export function setProfile(drive: Drive, move: Move, out: Trapezoid): Trapezoid {
+  const length = moveLength(move);
+  switch (move.kind) {
+    case "drive":
+    case "toWall":
+      return out.set(length, Math.min(move.speedMmPerS, drive.topSpeedMmPerS), drive.accelMmPerS2);
     case "arc": {
-      const length = Math.abs(move.distanceMm);
       const curvature = length > 0 ? move.angleRad / length : 0;
       return out.set(length, curveSpeedMmPerS(drive, move.speedMmPerS, curvature), drive.accelMmPerS2);
     }
     case "turn":
-      return out.set(
-        Math.abs(move.angleRad),
-        Math.min(move.rateRadPerS, drive.turnRateRadPerS),
-        turnAccelRadPerS2(drive),
-      );
+      return out.set(length, Math.min(move.rateRadPerS, drive.turnRateRadPerS), turnAccelRadPerS2(drive));
     case "wait":
       return out.hold(move.durationS);
     default:

@@ -3,7 +3,7 @@ import type { Drive } from "../model/robot.ts";
 import type { Move } from "../model/routine.ts";
 import { cos, sin } from "../num/elementary.ts";
 import type { CoursePiece } from "./course.ts";
-import { setProfile } from "./duration.ts";
+import { moveLength, setProfile } from "./duration.ts";
 import { entryPose } from "./entry.ts";
 import { PathPlanner, PIECE, posePiece } from "./path.kernel.ts";
 import type { Pose } from "./pose.ts";
@@ -24,23 +24,18 @@ export interface WalkedMove {
 
 /** Motion of a move as the planner wants it: velocity sign, heading change per unit of progress, length. */
 export function motionOf(move: Move): { sigma: number; kappa: number; length: number } {
+  const length = moveLength(move);
   switch (move.kind) {
     case "drive":
-      return { sigma: move.distanceMm < 0 ? -1 : 1, kappa: 0, length: Math.abs(move.distanceMm) };
+      return { sigma: move.distanceMm < 0 ? -1 : 1, kappa: 0, length };
     case "toWall":
-      return {
-        sigma: move.distanceMm + move.overrunMm < 0 ? -1 : 1,
-        kappa: 0,
-        length: Math.abs(move.distanceMm) + Math.abs(move.overrunMm),
-      };
-    case "arc": {
-      const length = Math.abs(move.distanceMm);
+      return { sigma: move.distanceMm + move.overrunMm < 0 ? -1 : 1, kappa: 0, length };
+    case "arc":
       return { sigma: move.distanceMm < 0 ? -1 : 1, kappa: length > 0 ? move.angleRad / length : 0, length };
-    }
     case "turn":
-      return { sigma: 0, kappa: move.angleRad < 0 ? -1 : 1, length: Math.abs(move.angleRad) };
+      return { sigma: 0, kappa: move.angleRad < 0 ? -1 : 1, length };
     case "wait":
-      return { sigma: 0, kappa: 0, length: 0 };
+      return { sigma: 0, kappa: 0, length };
     default:
       return move satisfies never;
   }

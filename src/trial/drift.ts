@@ -1,5 +1,6 @@
 import type { Drift } from "../model/robot.ts";
 import type { Move } from "../model/routine.ts";
+import { moveLength } from "../motion/duration.ts";
 import { RandomStream } from "../num/stream.ts";
 import { STREAMS } from "./streams.ts";
 
@@ -58,7 +59,7 @@ export class DriftDrawer {
     this.stream.open(this.seed, this.trial, STREAMS.moves + index);
     const luck = this.stream.normalCut(CUT_SD);
     if (move.kind === "turn") {
-      const angle = Math.abs(move.angleRad);
+      const angle = moveLength(move);
       const share = random.turnSdFrac * angle;
       const sd = Math.sqrt(share * share + random.turnSdRad * random.turnSdRad);
       if (angle > 0) out.scale = Math.max(0, 1 + this.turnScale + (sd * luck) / angle);
