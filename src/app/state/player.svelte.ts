@@ -20,10 +20,11 @@ export class Player {
   #frame = 0;
   #lastMs = 0;
 
+  /** Puts another run on, standing at its start. */
   show(run: ViewRun | null): void {
+    this.pause();
     this.run = run;
     this.timeS = 0;
-    if (!run) this.pause();
   }
 
   play(): void {

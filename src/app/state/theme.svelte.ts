@@ -12,6 +12,7 @@ export class Theme {
 
   /** Follows the system's setting; returns what stops it. */
   follow(): () => void {
+    document.documentElement.dataset.theme = this.choice;
     const query = matchMedia("(prefers-color-scheme: dark)");
     const read = () => {
       this.#systemIsDark = query.matches;
@@ -23,6 +24,8 @@ export class Theme {
 
   choose(choice: ThemeChoice): void {
     this.choice = choice;
+    // At once, not in an effect: the drawing reads its colours as soon as the choice changes.
+    document.documentElement.dataset.theme = choice;
     writeSetting("theme", choice);
   }
 }
@@ -31,10 +34,11 @@ function asTheme(text: string | null): ThemeChoice {
   return THEMES.find((theme) => theme === text) ?? "auto";
 }
 
-/** The drawing's colours, read from the custom properties `--view-…` as they hold at `host`. */
-export function readPalette(host: HTMLElement): Palette {
+/** The drawing's colours in the light or the dark theme, read from the custom properties `--view-…` as they hold at `host`. */
+export function readPalette(host: HTMLElement, isDark: boolean): Palette {
   const probe = document.createElement("span");
   probe.hidden = true;
+  probe.style.setProperty("color-scheme", isDark ? "dark" : "light");
   host.append(probe);
   const colours = PALETTE_KEYS.map((key) => {
     probe.style.setProperty(

@@ -1,8 +1,9 @@
 import type { Routine } from "../../model/routine.ts";
 import { secondsWords } from "../../report/lengthWords.ts";
-import { moveAt } from "../../trial/playback.ts";
+import { ballAt, moveAt, robotAt } from "../../trial/playback.ts";
 import { ballMark } from "../../view/ballMark.ts";
 import type { ViewRun } from "../../view/zoneView.ts";
+import { placeWords } from "./eventWords.ts";
 import { moveWords } from "./moveWords.ts";
 
 /** The move under way: "Move 5 of 23: drive 600 mm". */
@@ -18,7 +19,9 @@ export function moveNowWords(routine: Routine, run: ViewRun, timeS: number): str
 export function momentWords(routine: Routine, run: ViewRun, timeS: number): string {
   const balls = run.outcome.delivered.map((_, ball) => {
     const mark = ballMark(run.outcome, run.recording, ball, timeS);
-    return `ball ${ball + 1} ${mark === "open" ? "under way" : mark}`;
+    const place = placeWords(ballAt(run.recording, ball, timeS));
+    return `Ball ${ball + 1} ${mark === "open" ? "not home yet" : mark}, ${place}.`;
   });
-  return `${secondsWords(timeS)}. ${moveNowWords(routine, run, timeS)} ${balls.join(", ")}.`;
+  const robot = `Robot ${placeWords(robotAt(run.recording, timeS))}.`;
+  return [`${secondsWords(timeS)}.`, moveNowWords(routine, run, timeS), robot, ...balls].join(" ");
 }

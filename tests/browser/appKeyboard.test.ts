@@ -1,0 +1,81 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openApp, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+
+const focusName = (page: Page) =>
+  page.evaluate(() => {
+    const at = document.activeElement;
+    return at?.getAttribute("aria-label") ?? at?.textContent?.trim() ?? "";
+  });
+
+describe("the keyboard", () => {
+  it("plays, scrubs and steps without the mouse", async () => {
+    const page = await openApp();
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    expect(await secondOf(page)).toBe(2);
+    await page.keyboard.press("Shift+ArrowLeft");
+    expect(await secondOf(page)).toBeCloseTo(1.9, 9);
+    await page.keyboard.press(".");
+    expect(await pictureOf(page)).toContain("Move 2 of ");
+    await page.keyboard.press(" ");
+    await page.getByRole("button", { name: "Pause" }).waitFor();
+    await page.keyboard.press(" ");
+    await page.getByRole("button", { name: "Play", exact: true }).waitFor();
+    await page.keyboard.press("+");
+    expect(await page.getByLabel("Speed").inputValue()).toBe("2");
+  });
+
+  it("goes through placements and finds a failed run", async () => {
+    const page = await openApp();
+    await page.keyboard.press("n");
+    await expect.poll(() => runOf(page)).toBe(1);
+    await page.keyboard.press("p");
+    await expect.poll(() => runOf(page)).toBe(0);
+    await page.keyboard.press("f");
+    await page.getByRole("heading", { name: "This run fails" }).waitFor();
+  });
+
+  it("chooses a routine by its rank", async () => {
+    const page = await openApp();
+    await page.keyboard.press("3");
+    await page.getByText("Routine ranked 3 of").waitFor();
+  });
+
+  it("reaches the play button by Tab and presses it with Space once", async () => {
+    const page = await openApp();
+    for (let i = 0; i < 20 && !(await focusName(page)).includes("Play"); i++)
+      await page.keyboard.press("Tab");
+    expect(await focusName(page)).toContain("Play");
+    await page.keyboard.press(" ");
+    await page.getByRole("button", { name: "Pause" }).waitFor();
+  });
+
+  it("leaves typing in a field alone", async () => {
+    const page = await openApp();
+    await page.keyboard.press("2");
+    const title = await page.locator("#routine").textContent();
+    const run = page.getByRole("spinbutton", { name: "Run" });
+    await run.fill("");
+    await run.pressSequentially("3");
+    expect(await page.locator("#routine").textContent()).toBe(title);
+    await run.press("Enter");
+    await expect.poll(() => pictureOf(page)).toContain("0.0 s.");
+    expect(await runOf(page)).toBe(3);
+  });
+
+  it("lists its keys under ?, and can be switched off there", async () => {
+    const page = await openApp();
+    await page.keyboard.press("?");
+    const dialog = page.getByRole("dialog", { name: "Keys" });
+    await dialog.waitFor();
+    expect(await dialog.getByRole("row").count()).toBeGreaterThan(10);
+    await dialog.getByLabel("Use these keys").uncheck();
+    await page.keyboard.press("Escape");
+    expect(await dialog.isVisible()).toBe(false);
+    await page.keyboard.press("ArrowRight");
+    expect(await secondOf(page)).toBe(0);
+    await page.keyboard.press("?");
+    expect(await dialog.isVisible()).toBe(true);
+  });
+});

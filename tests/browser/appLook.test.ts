@@ -1,0 +1,142 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { AxeResults } from "axe-core";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { openApp, ready, secondOf } from "../support/appPage.ts";
+import { top } from "../support/sourceCheck.ts";
+
+const AXE = readFileSync(join(top, "node_modules/axe-core/axe.min.js"), "utf8");
+
+/** Everything axe finds, as "rule: element". */
+async function findings(page: Page): Promise<string[]> {
+  // Evaluated, not added as a script: the page's security policy would refuse that, and shall.
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run(): Promise<AxeResults> } };
+    const { violations } = await axe.run();
+    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`));
+  });
+}
+
+async function openEverything(page: Page): Promise<void> {
+  await page.keyboard.press("End");
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll("details")) details.open = true;
+  });
+}
+
+/** Share of the drawing's pixels that are of each colour, by "r,g,b". */
+async function coloursOf(page: Page): Promise<ReadonlyMap<string, number>> {
+  const png = await page.locator(".frame").screenshot();
+  const counts = await page.evaluate(async (base64) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${base64}`;
+    await image.decode();
+    const canvas = new OffscreenCanvas(image.width, image.height);
+    const pen = canvas.getContext("2d");
+    pen?.drawImage(image, 0, 0);
+    const pixels = pen?.getImageData(0, 0, image.width, image.height).data ?? new Uint8ClampedArray();
+    const found: Record<string, number> = {};
+    for (let i = 0; i < pixels.length; i += 4) {
+      const key = `${pixels[i]},${pixels[i + 1]},${pixels[i + 2]}`;
+      found[key] = (found[key] ?? 0) + 4 / pixels.length;
+    }
+    return found;
+  }, png.toString("base64"));
+  return new Map(Object.entries(counts));
+}
+
+describe.each(["light", "dark"] as const)("the page in the %s theme", (colorScheme) => {
+  it("has nothing for axe to find, closed or opened up", async () => {
+    const page = await openApp({ colorScheme });
+    expect(await findings(page)).toEqual([]);
+    await openEverything(page);
+    expect(await findings(page)).toEqual([]);
+    await page.keyboard.press("?");
+    expect(await findings(page)).toEqual([]);
+  });
+
+  it("shows a bad file's issues without findings", async () => {
+    const page = await openApp({ colorScheme });
+    const file = {
+      name: "bad.json",
+      mimeType: "application/json",
+      buffer: Buffer.from('{"formatVersion": 1}'),
+    };
+    await page.locator("input[type=file]").setInputFiles(file);
+    await page.getByRole("alert").waitFor();
+    expect(await findings(page)).toEqual([]);
+  });
+});
+
+describe("the drawing", () => {
+  it("shows floor, wedge, robot and the first three balls", async () => {
+    const page = await openApp({ colorScheme: "light" });
+    const colours = await coloursOf(page);
+    const share = (colour: string) => colours.get(colour) ?? 0;
+    expect(share("255,253,247")).toBeGreaterThan(0.3);
+    // A triangle of 300 × 300 mm in 1200 × 900 mm is 4 %, less lines and text.
+    expect(share("236,220,174")).toBeGreaterThan(0.01);
+    for (const ball of ["230,159,0", "86,180,233", "0,158,115"]) expect(share(ball)).toBeGreaterThan(0.0001);
+  });
+
+  it("follows the theme when it is switched", async () => {
+    const page = await openApp({ colorScheme: "light" });
+    await page.getByLabel("Theme").selectOption("dark");
+    await expect.poll(async () => (await coloursOf(page)).get("35,42,50") ?? 0).toBeGreaterThan(0.3);
+  });
+
+  it("keeps its canvas as large as its frame when the window changes", async () => {
+    const page = await openApp({ viewport: { width: 1300, height: 900 } });
+    await page.setViewportSize({ width: 500, height: 800 });
+    await expect
+      .poll(() =>
+        page.evaluate(() => {
+          const frame = document.querySelector(".frame");
+          const canvas = frame?.querySelector("canvas");
+          return canvas && frame ? canvas.clientWidth - frame.clientWidth : Number.NaN;
+        }),
+      )
+      .toBe(0);
+  });
+});
+
+describe("small and large screens", () => {
+  it.each([320, 360, 768, 1280, 2200])("%d pixels wide: nothing to scroll sideways", async (width) => {
+    const page = await openApp({ viewport: { width, height: 800 } });
+    await openEverything(page);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+  });
+
+  it("puts the ranking beside the drawing where there is room", async () => {
+    const page = await openApp({ viewport: { width: 1280, height: 800 } });
+    const drawing = await page.locator(".frame").boundingBox();
+    const ranking = await page.getByRole("heading", { name: "Routines, best first" }).boundingBox();
+    expect(ranking?.x ?? 0).toBeGreaterThan((drawing?.x ?? 0) + (drawing?.width ?? 0));
+    expect(ranking?.y ?? 0).toBeLessThan((drawing?.y ?? 0) + (drawing?.height ?? 0));
+  });
+});
+
+describe("people who asked for less motion", () => {
+  it("start every run themselves", async () => {
+    const page = await openApp({ reducedMotion: "reduce" });
+    await page.keyboard.press(" ");
+    await page.getByRole("button", { name: "Pause" }).waitFor();
+    await page.keyboard.press("n");
+    await ready(page);
+    expect(await secondOf(page)).toBe(0);
+  });
+});
+
+describe("the page's security policy", () => {
+  it("allows no inline scripts and no evaluation", async () => {
+    const page = await openApp();
+    const policy = await page.locator("meta[http-equiv=Content-Security-Policy]").getAttribute("content");
+    expect(policy).toContain("default-src 'self'");
+    expect(policy).not.toContain("unsafe-eval");
+    expect(policy?.replace(/style-src [^;]*/, "")).not.toContain("unsafe-inline");
+    expect(await page.locator("script:not([src])").count()).toBe(0);
+  });
+});

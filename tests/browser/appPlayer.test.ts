@@ -1,0 +1,76 @@
+import { describe, expect, it } from "vitest";
+import { openApp, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+
+describe("watching a run", () => {
+  it("plays, pauses, and plays again from the end", async () => {
+    const page = await openApp();
+    expect(await secondOf(page)).toBe(0);
+    await page.getByRole("button", { name: "Play", exact: true }).click();
+    await page.waitForFunction(
+      () => Number(document.querySelector<HTMLInputElement>("input[type=range]")?.value) > 0.3,
+    );
+    await page.getByRole("button", { name: "Pause" }).click();
+    const paused = await secondOf(page);
+    await page.evaluate(() => new Promise(requestAnimationFrame));
+    expect(await secondOf(page)).toBe(paused);
+    await page.getByRole("slider", { name: "Time in the run" }).press("End");
+    await page.getByRole("button", { name: "Play again" }).click();
+    await page.getByRole("button", { name: "Pause" }).click();
+    expect(await secondOf(page)).toBeLessThan(paused + 20);
+  });
+
+  it("shows another picture where the slider is put", async () => {
+    const page = await openApp();
+    const before = await pictureOf(page);
+    await page.getByRole("slider", { name: "Time in the run" }).fill("12.5");
+    expect(await secondOf(page)).toBe(12.5);
+    expect(await pictureOf(page)).toContain("12.5 s.");
+    expect(await pictureOf(page)).not.toBe(before);
+  });
+
+  it("steps from move to move", async () => {
+    const page = await openApp();
+    await page.getByRole("button", { name: "Next move" }).click();
+    expect(await pictureOf(page)).toContain("Move 2 of ");
+    await page.getByRole("button", { name: "Move before" }).click();
+    expect(await pictureOf(page)).toContain("Move 1 of ");
+    expect(await secondOf(page)).toBe(0);
+  });
+
+  it("lays the balls anew for the next placement, and as before for the same number", async () => {
+    const page = await openApp();
+    const first = await pictureOf(page);
+    await page.getByRole("button", { name: "Next placement" }).click();
+    await expect.poll(() => pictureOf(page)).not.toBe(first);
+    expect(await runOf(page)).toBe(1);
+    await page.getByRole("button", { name: "Placement before" }).click();
+    await expect.poll(() => pictureOf(page)).toBe(first);
+    await page.getByRole("spinbutton", { name: "Run" }).fill("1");
+    await page.getByRole("spinbutton", { name: "Run" }).press("Enter");
+    await expect.poll(() => pictureOf(page)).not.toBe(first);
+  });
+
+  it("finds a run that failed, and one that worked", async () => {
+    const page = await openApp();
+    await page.getByRole("button", { name: "Show me one that failed" }).click();
+    await page.getByRole("heading", { name: "This run fails" }).waitFor();
+    const failed = await runOf(page);
+    await page.getByRole("button", { name: "One that worked" }).click();
+    await page.getByRole("heading", { name: "This run works" }).waitFor();
+    expect(await runOf(page)).not.toBe(failed);
+    // At its end every ball is ticked.
+    await page.getByRole("slider", { name: "Time in the run" }).press("End");
+    await expect
+      .poll(() => page.locator(".balls li").allInnerTexts())
+      .toSatisfy((texts: string[]) => texts.every((text) => text.includes("delivered at")));
+  });
+
+  it("tells a run second by second and jumps to an event", async () => {
+    const page = await openApp();
+    await page.getByText("Second by second").click();
+    const last = page.locator(".events li").last();
+    await last.getByRole("button").click();
+    const text = (await last.getByRole("button").textContent()) ?? "";
+    expect(await secondOf(page)).toBeCloseTo(Number(text.replace(" s", "")), 1);
+  });
+});

@@ -1,0 +1,31 @@
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { openPage } from "./page.ts";
+
+/** The app, opened and ready: the first look at the routines is over, the best one is chosen and its run loaded. */
+export async function openApp(options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await openPage("", options);
+  await ready(page);
+  return page;
+}
+
+/** Waits until a routine is chosen and its run can be played. */
+export async function ready(page: Page): Promise<void> {
+  await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
+  await page.getByRole("button", { name: "Play", exact: true }).waitFor();
+  await page.waitForFunction(() => !document.querySelector<HTMLInputElement>("input[type=range]")?.disabled);
+}
+
+/** The second the run stands at. */
+export async function secondOf(page: Page): Promise<number> {
+  return Number(await page.getByRole("slider", { name: "Time in the run" }).inputValue());
+}
+
+/** Number of the run on show. */
+export async function runOf(page: Page): Promise<number> {
+  return Number(await page.getByRole("spinbutton", { name: "Run" }).inputValue());
+}
+
+/** Where everything is, in words: the text twin of the drawing. */
+export async function pictureOf(page: Page): Promise<string> {
+  return (await page.locator(".watch [role=status]").first().textContent()) ?? "";
+}
