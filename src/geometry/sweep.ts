@@ -92,16 +92,15 @@ export function sweptByOutline(
   return unionOf([...starts, ...(bound === "inside" ? sweep.inside : sweep.outside)]);
 }
 
+/** A rotation by less is a straight move: no point within half a metre of the robot leaves the line by half a grid step, and no far centre costs digits. */
+const STRAIGHT_RAD = 1e-6;
+
 function sweepPiece(chain: readonly number[], piece: SweepPiece, lists: SweepLists): void {
-  switch (piece.kind) {
-    case "line":
-      sweepStraight(chain, piece.to.xMm - piece.from.xMm, piece.to.yMm - piece.from.yMm, lists);
-      return;
-    case "rotation":
-      sweepRotation(chain, piece.centreXMm, piece.centreYMm, piece.angleRad, ARC_TOLERANCE_MM, lists);
-      return;
-    default:
-      piece.kind satisfies never;
+  const { from, to, centreXMm, centreYMm, angleRad } = piece;
+  if (piece.kind === "line" || Math.abs(angleRad) < STRAIGHT_RAD) {
+    sweepStraight(chain, to.xMm - from.xMm, to.yMm - from.yMm, lists);
+  } else {
+    sweepRotation(chain, centreXMm, centreYMm, angleRad, ARC_TOLERANCE_MM, lists);
   }
 }
 

@@ -8,14 +8,20 @@ export interface Rankable {
   readonly durationS: number;
 }
 
-/** A routine's place, 1 for the best, and whether it ends within the time limit. One that does not is marked, not dropped: what it delivered in time counts. */
+/**
+ * A routine's place, 1 for the best, and whether it ends within the time limit.
+ * One that does not is marked, not dropped: what it delivered in time counts.
+ */
 export interface Ranked<T> {
   readonly entry: T;
   readonly place: number;
   readonly fitsTime: boolean;
 }
 
-/** Below zero when a comes before b: higher success rate, then more balls delivered, then the shorter routine; ties by id, so that the order is the same everywhere. */
+/**
+ * Below zero when a comes before b: higher success rate, then more balls delivered, then the shorter routine;
+ * ties by id, so that the order is the same everywhere.
+ */
 export function byRank(a: Rankable, b: Rankable): number {
   return (
     b.successRate.value - a.successRate.value ||

@@ -108,6 +108,11 @@ describe("a bar that turns", () => {
   });
 });
 
+test("a curve too flat to have a centre is a straight move", () => {
+  const flat: SweepPiece = { ...rotation(0, 1e15, 1e-13), to: { xMm: 100, yMm: 0, headingRad: 1e-13 } };
+  expect(area([flat], 0, "inside")).toBe(100 * 100);
+});
+
 describe("a filled outline", () => {
   const square = [-10, -10, 10, -10, 10, 10, -10, 10];
 
