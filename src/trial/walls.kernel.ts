@@ -1,6 +1,6 @@
 import type { Zone } from "../model/zone.ts";
 import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
-import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
+import { bx, by, mode, ROLLING, radius, vx, vy } from "./balls.kernel.ts";
 import { hitTime, safeTime, TOUCH } from "./robot.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 
@@ -102,6 +102,9 @@ export function wallsTouching(i: number): number {
   return hits;
 }
 
+/** How far a touching ball may creep into a wall before it is looked at again, mm: a tenth of the overlap that is allowed. */
+const CREEP_MM = 0.01;
+
 /**
  * Time within which free ball i meets nothing that stands. (ax, ay): its acceleration in this phase; `pushed`: bound on
  * what a face that carries it may add or take away; 0 for a free ball, whose roots are exact. contactStep: s.
@@ -118,8 +121,8 @@ export function wallTime(i: number, ax: number, ay: number, pushed: number, cont
     const rate = faceNx[k]! * ux + faceNy[k]! * uy;
     const bend = faceNx[k]! * ax + faceNy[k]! * ay;
     if (gap <= TOUCH) {
-      // Back spin can drive a ball into the wall it touches: look again when it would be back, or after a contact step.
-      if (bend < 0 && rate >= 0) safe = Math.min(safe, Math.max((-2 * rate) / bend, contactStep));
+      // Spin can drive a ball into the wall it touches: look again when it has crept in, or after a contact step.
+      safe = Math.min(safe, Math.max(hitTime(CREEP_MM, rate, bend), contactStep));
       continue;
     }
     const t = pushed > 0 ? safeTime(gap - 0.5 * TOUCH, rate, pushed) : hitTime(gap - 0.5 * TOUCH, rate, bend);
@@ -131,8 +134,16 @@ export function wallTime(i: number, ax: number, ay: number, pushed: number, cont
     const dx = x < minX[k]! ? x - minX[k]! : x > maxX[k]! ? x - maxX[k]! : 0;
     const dy = y < minY[k]! ? y - minY[k]! : y > maxY[k]! ? y - maxY[k]! : 0;
     const d = Math.sqrt(dx * dx + dy * dy);
-    if (d - r <= TOUCH || (d - r > 0 && d - r > speed * 60)) continue;
-    const t = safeTime(d - r - 0.5 * TOUCH, (dx * ux + dy * uy) / d, curve);
+    if (d === 0) continue;
+    const rate = (dx * ux + dy * uy) / d;
+    if (d - r <= TOUCH) {
+      const bend = (dx * ax + dy * ay) / d;
+      safe = Math.min(safe, Math.max(hitTime(CREEP_MM, rate, bend), contactStep));
+      continue;
+    }
+    // Spin or a face that carries it may speed a ball up; one that just rolls comes no nearer in a minute.
+    if (mode[i] === ROLLING && pushed === 0 && d - r > speed * 60) continue;
+    const t = safeTime(d - r - 0.5 * TOUCH, rate, curve);
     if (t < safe) safe = t;
   }
   return Math.min(safe, doorTime(i, ax, ay));
