@@ -12,40 +12,40 @@ export interface Shortcut {
 const JUMP_S = 1;
 
 const jump = (direction: 1 | -1) => (bench: Workbench, event: KeyboardEvent) => {
-  bench.player.seek(bench.player.timeS + direction * (event.shiftKey ? JUMP_S / 10 : JUMP_S));
+  bench.runs.player.seek(bench.runs.player.timeS + direction * (event.shiftKey ? JUMP_S / 10 : JUMP_S));
 };
 
 export const SHORTCUTS: readonly Shortcut[] = [
-  { keys: [" "], printed: "Space", words: "play or pause", act: (bench) => bench.player.toggle() },
+  { keys: [" "], printed: "Space", words: "play or pause", act: (bench) => bench.runs.player.toggle() },
   { keys: ["ArrowRight"], printed: "→", words: "1 s ahead (with Shift 0.1 s)", act: jump(1) },
   { keys: ["ArrowLeft"], printed: "←", words: "1 s back (with Shift 0.1 s)", act: jump(-1) },
-  { keys: ["."], printed: ".", words: "to the next move", act: (bench) => bench.player.stepMove(1) },
-  { keys: [","], printed: ",", words: "to the move before", act: (bench) => bench.player.stepMove(-1) },
-  { keys: ["+", "="], printed: "+", words: "faster", act: (bench) => bench.player.changeSpeed(1) },
-  { keys: ["-"], printed: "−", words: "slower", act: (bench) => bench.player.changeSpeed(-1) },
+  { keys: ["."], printed: ".", words: "to the next move", act: (bench) => bench.runs.player.stepMove(1) },
+  { keys: [","], printed: ",", words: "to the move before", act: (bench) => bench.runs.player.stepMove(-1) },
+  { keys: ["+", "="], printed: "+", words: "faster", act: (bench) => bench.runs.player.changeSpeed(1) },
+  { keys: ["-"], printed: "−", words: "slower", act: (bench) => bench.runs.player.changeSpeed(-1) },
   {
     keys: ["n", "N"],
     printed: "N",
     words: "next placement of the balls",
-    act: (bench) => void bench.showRun(bench.runIndex + 1),
+    act: (bench) => void bench.runs.show(bench.runs.index + 1),
   },
   {
     keys: ["p", "P"],
     printed: "P",
     words: "placement before",
-    act: (bench) => void bench.showRun(bench.runIndex - 1),
+    act: (bench) => void bench.runs.show(bench.runs.index - 1),
   },
   {
     keys: ["f", "F"],
     printed: "F",
     words: "show one that failed",
-    act: (bench) => void bench.findRun("failed"),
+    act: (bench) => void bench.runs.find("failed"),
   },
   {
     keys: ["w", "W"],
     printed: "W",
     words: "show one that worked",
-    act: (bench) => void bench.findRun("worked"),
+    act: (bench) => void bench.runs.find("worked"),
   },
   {
     keys: ["1", "2", "3", "4", "5", "6", "7", "8", "9"],

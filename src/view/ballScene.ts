@@ -2,7 +2,8 @@ import { Container, Graphics, type Text } from "pixi.js";
 import type { BallKind } from "../model/ball.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { BallMark } from "./ballMark.ts";
-import { emptyLayer, label } from "./label.ts";
+import { label } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import { ballColour, type Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
 

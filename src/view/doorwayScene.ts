@@ -1,7 +1,8 @@
 import { Container, Graphics } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
 import { dashes } from "./dashes.ts";
-import { emptyLayer, label } from "./label.ts";
+import { label } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
 import { doorwayEnds, outward, WALL_PX } from "./wallBand.ts";

@@ -1,7 +1,8 @@
 import { Container, Graphics } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
 import { hatch } from "./hatch.ts";
-import { emptyLayer, label } from "./label.ts";
+import { label } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
 

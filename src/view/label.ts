@@ -28,8 +28,3 @@ export function label(text: string, style: LabelStyle): Text {
   node.anchor.set(0.5);
   return node;
 }
-
-/** Removes and frees everything in a layer before it is drawn anew. */
-export function emptyLayer(layer: { removeChildren(): { destroy(): void }[] }): void {
-  for (const child of layer.removeChildren()) child.destroy();
-}

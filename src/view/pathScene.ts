@@ -1,7 +1,8 @@
 import { Container, Graphics } from "pixi.js";
 import type { Course } from "../motion/course.ts";
 import { dashes } from "./dashes.ts";
-import { emptyLayer, label } from "./label.ts";
+import { label } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import { layOutPath, type PathArrow, type PathLayout, type PathTurn } from "./pathLayout.ts";
 import type { PointPx, Viewport } from "./viewport.ts";

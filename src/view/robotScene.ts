@@ -4,7 +4,7 @@ import type { Robot } from "../model/robot.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { Pose } from "../motion/pose.ts";
 import { dashes } from "./dashes.ts";
-import { emptyLayer } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
 

@@ -7,7 +7,7 @@ import { WALL_PX } from "./wallBand.ts";
 
 /** Bar lengths, mm: the first that is long enough to read off. */
 const LENGTHS_MM = [100, 200, 500, 1000] as const;
-const SHORTEST_PX = 30;
+const SHORTEST_PX = 24;
 
 /** The shortest of the lengths that is at least 30 pixels long at this scale. */
 export function scaleBarMm(viewport: Viewport): number {

@@ -2,7 +2,7 @@ import { Container, Graphics } from "pixi.js";
 import type { BallKind } from "../model/ball.ts";
 import type { PointMm } from "../model/zone.ts";
 import { dashes } from "./dashes.ts";
-import { emptyLayer } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
 

@@ -69,12 +69,4 @@ export class Viewport {
   rotation(headingRad: number): number {
     return -headingRad;
   }
-
-  /** The zone's place under a pixel, for pointer input. */
-  pointMm(point: PointPx): PointMm {
-    return {
-      xMm: (point.x - this.#originPx.x) / this.scalePxPerMm,
-      yMm: (this.#originPx.y - point.y) / this.scalePxPerMm,
-    };
-  }
 }

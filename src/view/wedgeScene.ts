@@ -2,7 +2,8 @@ import { Container, Graphics, type Text } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
 import { isRight, isUpper } from "../motion/obstacles.ts";
 import { chord, hatch } from "./hatch.ts";
-import { emptyLayer, label } from "./label.ts";
+import { label } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import type { PointPx, Viewport } from "./viewport.ts";
 import { heightLinesMm, type WedgePlace, wedgePlace, wedgeWords } from "./wedgePlace.ts";
@@ -47,7 +48,8 @@ export class WedgeScene {
       .map((words) => label(words, { ...style, sizePx: 11.5 }));
     const all = stack([name, ...details], zone, place, viewport);
     const chosen = all ?? stack([name], zone, place, viewport) ?? [];
-    if (chosen.length > 0) this.layer.addChild(...chosen);
+    // The name last: the halo of the line under it must not cut its descenders.
+    if (chosen.length > 0) this.layer.addChild(...[...chosen].reverse());
     for (const line of [name, ...details]) if (!chosen.includes(line)) line.destroy();
   }
 }
@@ -68,7 +70,7 @@ function stack(
     const room = viewport.px(legXMm) * (1 - (depth + height) / viewport.px(legYMm));
     if (line.width - 2 * line.style.padding > room - LABEL_IN_PX) return null;
     line.position.set(at.x + inX * (LABEL_IN_PX + line.width / 2), at.y + inY * (depth + height / 2));
-    depth += height;
+    depth += height + 1;
   }
   return lines;
 }

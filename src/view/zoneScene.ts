@@ -1,6 +1,7 @@
 import { Container, Graphics } from "pixi.js";
 import type { Wall, Zone } from "../model/zone.ts";
-import { emptyLayer, label } from "./label.ts";
+import { label } from "./label.ts";
+import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import { scaleBar } from "./scaleBar.ts";
 import type { MarginPx, Viewport } from "./viewport.ts";

@@ -4,6 +4,7 @@ import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { openApp, ready, secondOf } from "../support/appPage.ts";
+import { openPage } from "../support/page.ts";
 import { top } from "../support/sourceCheck.ts";
 
 const AXE = readFileSync(join(top, "node_modules/axe-core/axe.min.js"), "utf8");
@@ -79,6 +80,29 @@ describe("the drawing", () => {
     // A triangle of 300 × 300 mm in 1200 × 900 mm is 4 %, less lines and text.
     expect(share("236,220,174")).toBeGreaterThan(0.01);
     for (const ball of ["230,159,0", "86,180,233", "0,158,115"]) expect(share(ball)).toBeGreaterThan(0.0001);
+  });
+
+  it("is drawn without WebGL too", async () => {
+    const page = await openPage("", { colorScheme: "light" });
+    await page.addInitScript(() => {
+      for (const kind of [HTMLCanvasElement, OffscreenCanvas]) {
+        const original = kind.prototype.getContext as (
+          this: unknown,
+          type: string,
+          ...rest: unknown[]
+        ) => unknown;
+        Object.assign(kind.prototype, {
+          getContext(this: unknown, type: string, ...rest: unknown[]) {
+            return type.startsWith("webgl") ? null : original.call(this, type, ...rest);
+          },
+        });
+      }
+    });
+    await page.reload();
+    await ready(page);
+    const colours = await coloursOf(page);
+    expect(colours.get("255,253,247") ?? 0).toBeGreaterThan(0.3);
+    expect(colours.get("236,220,174") ?? 0).toBeGreaterThan(0.01);
   });
 
   it("follows the theme when it is switched", async () => {

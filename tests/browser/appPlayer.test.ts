@@ -65,6 +65,17 @@ describe("watching a run", () => {
       .toSatisfy((texts: string[]) => texts.every((text) => text.includes("delivered at")));
   });
 
+  it("goes on to the next run by itself when asked to", async () => {
+    const page = await openApp();
+    await page.getByLabel("Go on to the next by itself").check();
+    await page.getByLabel("Speed").selectOption("8");
+    await page.getByRole("slider", { name: "Time in the run" }).press("End");
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press(" ");
+    await expect.poll(() => runOf(page), { timeout: 10_000 }).toBe(1);
+    await page.getByRole("button", { name: "Pause" }).waitFor();
+  });
+
   it("tells a run second by second and jumps to an event", async () => {
     const page = await openApp();
     await page.getByText("Second by second").click();

@@ -98,5 +98,8 @@ describe("an own file", () => {
     expect(await page.getByLabel("Field", { exact: true }).locator("option:checked").textContent()).toBe(
       "our-zone.json",
     );
+    // And is still there when the page is opened again.
+    await page.reload();
+    await page.getByRole("heading", { name: "Our gym" }).waitFor();
   });
 });

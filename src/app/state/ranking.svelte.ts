@@ -3,9 +3,7 @@ import type { Pool } from "../../jobs/pool.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import { byRank, type Candidate, newCandidate, withBatch } from "./candidate.ts";
-
-/** Every trial of the app is a run of this seed: anyone can replay it by its number. */
-export const SEED = 1;
+import { SEED } from "./seed.ts";
 
 interface Round {
   /** Trials each routine has after the round. */

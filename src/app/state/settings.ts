@@ -14,3 +14,11 @@ export function writeSetting(name: string, value: string): void {
     // Nothing is lost but the memory of a choice.
   }
 }
+
+export function forgetSetting(name: string): void {
+  try {
+    localStorage.removeItem(`wedgeward.${name}`);
+  } catch {
+    // There is nothing to forget.
+  }
+}

@@ -30,13 +30,6 @@ describe("the viewport", () => {
     expect(Math.sin(quarter)).toBeCloseTo(-1, 12);
   });
 
-  it("finds the place under a pixel again", () => {
-    const viewport = new Viewport(ZONE, 733, 419, MARGIN);
-    const back = viewport.pointMm(viewport.point({ xMm: 321, yMm: 654 }));
-    expect(back.xMm).toBeCloseTo(321, 9);
-    expect(back.yMm).toBeCloseTo(654, 9);
-  });
-
   it("gives finite numbers for a canvas that is not laid out yet", () => {
     const viewport = new Viewport(ZONE, 0, 0, MARGIN);
     expect(viewport.scalePxPerMm).toBeGreaterThan(0);

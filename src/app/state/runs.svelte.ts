@@ -1,0 +1,124 @@
+import type { Pool } from "../../jobs/pool.ts";
+import { ballsOf, type Project } from "../../model/project.ts";
+import { traceRun } from "../../view/runTrace.ts";
+import type { Candidate } from "./candidate.ts";
+import { Player } from "./player.svelte.ts";
+import { findRun, type WantedRun } from "./runFinder.ts";
+import { SEED } from "./seed.ts";
+
+/** A search for a run that failed or worked. */
+export interface RunSearch {
+  readonly wanted: WantedRun;
+  readonly looked: number;
+}
+
+/** Runs looked at before a search gives up: at 5,000 a second one second of one worker. */
+export const SEARCH_LIMIT = 5000;
+
+/** What runs are of. */
+export interface RunSubject {
+  readonly project: Project;
+  readonly candidate: Candidate;
+}
+
+/** Going through the runs of the routine on show: one at a time, by number, or in search of one that failed. */
+export class Runs {
+  index = $state(0);
+  search = $state.raw<RunSearch | null>(null);
+  /** A sentence about the last search or fault; "" for none. */
+  notice = $state("");
+  /** Whether the next run follows by itself when one has been watched to its end. */
+  goesOn = $state(false);
+  readonly player = new Player();
+  readonly #pool: Pool;
+  readonly #subject: () => RunSubject | null;
+  #loading = new AbortController();
+
+  constructor(pool: Pool, subject: () => RunSubject | null) {
+    this.#pool = pool;
+    this.#subject = subject;
+    this.player.onEnd = () => {
+      if (this.goesOn) void this.show(this.index + 1);
+    };
+  }
+
+  /** Whether a run has been watched, or is being watched: the next one then starts by itself. */
+  get watching(): boolean {
+    return this.player.playing || this.player.atEnd;
+  }
+
+  /** Takes the run away, before another project or routine comes. */
+  clear(): void {
+    this.#newLoading();
+    this.player.show(null);
+  }
+
+  /** Shows the run of a number of the present routine. */
+  async show(index: number, watching = this.watching): Promise<void> {
+    const subject = this.#subject();
+    if (!subject || index < 0) return;
+    const signal = this.#newLoading();
+    this.index = index;
+    try {
+      const task = { kind: "record", seed: SEED, index } as const;
+      const options = { signal, urgent: true };
+      const { project, candidate } = subject;
+      const { outcome, recording } = await this.#pool.run(project, candidate.routine, task, options);
+      if (signal.aborted) return;
+      this.player.show({ outcome, recording, trace: traceRun(recording) });
+      if (watching && !reducedMotion()) this.player.play();
+    } catch (reason) {
+      this.#report(reason, signal);
+    }
+  }
+
+  /** Shows the next run that failed or worked, if there is one among the next thousands. */
+  async find(wanted: WantedRun): Promise<void> {
+    const subject = this.#subject();
+    if (!subject) return;
+    const { project, candidate } = subject;
+    const signal = this.#newLoading();
+    this.search = { wanted, looked: 0 };
+    const source = {
+      batches: candidate.batches,
+      balls: ballsOf(project).length,
+      more: (from: number, to: number) => {
+        const task = { kind: "stress", seed: SEED, from, to } as const;
+        return this.#pool.run(project, candidate.routine, task, { signal, urgent: true });
+      },
+    };
+    try {
+      const index = await findRun(source, wanted, this.index, SEARCH_LIMIT, (looked) => {
+        if (!signal.aborted) this.search = { wanted, looked };
+      });
+      if (signal.aborted) return;
+      this.search = null;
+      if (index === null) this.notice = `No run ${wanted} among the ${SEARCH_LIMIT} looked at.`;
+      else await this.show(index);
+    } catch (reason) {
+      this.#report(reason, signal);
+    }
+  }
+
+  cancelSearch(): void {
+    this.#newLoading();
+  }
+
+  #newLoading(): AbortSignal {
+    this.#loading.abort();
+    this.#loading = new AbortController();
+    this.search = null;
+    this.notice = "";
+    return this.#loading.signal;
+  }
+
+  #report(reason: unknown, signal: AbortSignal): void {
+    if (signal.aborted) return;
+    this.search = null;
+    this.notice = `This did not work: ${reason instanceof Error ? reason.message : String(reason)}`;
+  }
+}
+
+function reducedMotion(): boolean {
+  return matchMedia("(prefers-reduced-motion: reduce)").matches;
+}
