@@ -109,8 +109,16 @@ describe("wedgeward trial", () => {
   });
 
   it("is the trial that the stress test ran", async () => {
-    const { hash } = await trial(0, 9);
-    expect((await stress("--trials", "1", "--seed", "9")).hash).toBe(hash);
+    const trials = await Promise.all([0, 1, 2, 3].map((index) => trial(index, 9)));
+    const { deliveredCounts, losses } = await stress("--trials", "4", "--seed", "9");
+    const home = trials.map(({ delivered }) => delivered.filter(Boolean).length);
+    expect(deliveredCounts).toEqual(
+      [0, 1, 2, 3].map((balls) => home.filter((count) => count === balls).length),
+    );
+    const lost = trials.flatMap((each) => each.losses.filter((reason) => reason !== null));
+    for (const [reason, balls] of Object.entries(losses)) {
+      expect(lost.filter((each) => each === reason)).toHaveLength(balls);
+    }
   });
 
   it("says it in words", async () => {
