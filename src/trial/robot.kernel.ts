@@ -255,8 +255,13 @@ export function safeFor(): number {
     }
     const parting = un - rate * (sigma * nx + kappa * ((px - dx) * ny - (py - dy) * nx));
     if (parting < -LASTING) return 0;
-    if (parting < LASTING) found.lasting = true;
-    else if (bend < 0 && (2 * parting) / -bend < safe) safe = (2 * parting) / -bend;
+    if (parting < LASTING) {
+      found.lasting = true;
+      continue;
+    }
+    // In a turn another part of the edge may come round to the ball: only the turning frame tells when.
+    const back = swing > 0 ? Math.min((2 * parting) / swing, TURN_SPAN_S) : (2 * parting) / -bend;
+    if (back > 0 && back < safe) safe = back;
   }
   return safe;
 }
