@@ -1,0 +1,99 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect } from "vitest";
+import type { Request } from "../../src/jobs/protocol.ts";
+import { parseProject } from "../../src/model/parse.ts";
+import type { Project } from "../../src/model/project.ts";
+import type { Routine } from "../../src/model/routine.ts";
+import { generateRoutines } from "../../src/plan/catalogue.ts";
+import { coverageOf } from "../../src/score/coverage.ts";
+import { compileTrial } from "../../src/trial/compile.ts";
+import { recordTrial, runBatch } from "../../src/trial/run.ts";
+import { top } from "./sourceCheck.ts";
+
+/** The page's own worker, asked inside a browser, and the same asked in Node. */
+
+const SEED = 20;
+const TRIALS = 60;
+
+/** The worker program as it was built, below the base URL. */
+export function builtWorker(): string {
+  const found = readdirSync(join(top, "dist/app/assets")).filter((name) => name.startsWith("browserWorker"));
+  expect(found).toHaveLength(1);
+  return `assets/${found[0]}`;
+}
+
+export const fieldNames = readdirSync(join(top, "fields")).filter((name) => name.endsWith(".json"));
+
+export function loadField(name: string): Project {
+  const parsed = parseProject(readFileSync(join(top, "fields", name), "utf8"));
+  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
+  return parsed.value;
+}
+
+/** A few routines, from everywhere in the list. */
+export function someRoutines(project: Project, count: number): readonly Routine[] {
+  const routines = generateRoutines(project);
+  return routines.filter((_, i) => i % Math.ceil(routines.length / count) === 0);
+}
+
+/** Trials, a recording and the coverage of each routine. */
+export function requestsFor(project: Project, routines: readonly Routine[]): readonly Request[] {
+  return routines.flatMap((routine, i): Request[] => {
+    const tasks: Request["task"][] = [
+      { kind: "stress", seed: SEED, from: 0, to: TRIALS },
+      { kind: "record", seed: SEED, index: TRIALS },
+      { kind: "coverage" },
+    ];
+    return tasks.map((task, j) => ({
+      id: 3 * i + j,
+      key: i,
+      subject: j === 0 ? { project, routine } : null,
+      forget: [],
+      task,
+    }));
+  });
+}
+
+/** What Node says to the same requests, as plain JSON. */
+export function answersOfNode(project: Project, routines: readonly Routine[]): readonly unknown[] {
+  return routines.flatMap((routine) => {
+    const plan = compileTrial(project, routine);
+    return [
+      runBatch(plan, SEED, 0, TRIALS),
+      recordTrial(plan, SEED, TRIALS),
+      coverageOf(project, routine),
+    ].map(plainly);
+  });
+}
+
+function plainly(value: unknown): unknown {
+  return JSON.parse(
+    JSON.stringify(value, (_, each) => (ArrayBuffer.isView(each) ? [...(each as Uint8Array)] : each)),
+  );
+}
+
+/** Runs inside the page: sends the requests one after another; typed arrays come back as plain ones. */
+export async function askInPage({
+  worker,
+  requests,
+}: {
+  worker: string;
+  requests: readonly Request[];
+}): Promise<unknown[]> {
+  const thread = new Worker(`/${worker}`, { type: "module" });
+  const plain = (_: string, value: unknown) =>
+    ArrayBuffer.isView(value) ? [...(value as Uint8Array)] : value;
+  const answers: unknown[] = [];
+  for (const request of requests) {
+    const reply = await new Promise<{ ok: boolean; answer: unknown; fault: string }>((resolve, reject) => {
+      thread.onmessage = (event) => resolve(event.data);
+      thread.onerror = (event) => reject(new Error(event.message || "the worker could not be loaded"));
+      thread.postMessage(request);
+    });
+    if (!reply.ok) throw new Error(reply.fault);
+    answers.push(JSON.parse(JSON.stringify(reply.answer, plain)));
+  }
+  thread.terminate();
+  return answers;
+}
