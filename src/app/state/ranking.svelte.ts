@@ -1,9 +1,9 @@
 import { CHUNK_TRIALS } from "../../jobs/chunks.ts";
-import type { Pool } from "../../jobs/pool.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import { byRank, type Candidate, newCandidate, withBatch } from "./candidate.ts";
 import { SEED } from "./seed.ts";
+import type { Workers } from "./workers.ts";
 
 interface Round {
   /** Trials each routine has after the round. */
@@ -37,7 +37,7 @@ export class Ranking {
   hasFirstLook = $state(false);
   /** Called after each round, when the order is worth acting on. */
   onRound: () => void = () => {};
-  readonly #pool: Pool;
+  readonly #pool: Workers;
   #project: Project | null = null;
   #byId = new Map<string, Candidate>();
   #abort = new AbortController();
@@ -45,7 +45,7 @@ export class Ranking {
   #doneTasks = 0;
   #allTasks = 1;
 
-  constructor(pool: Pool) {
+  constructor(pool: Workers) {
     this.#pool = pool;
   }
 

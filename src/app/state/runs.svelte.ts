@@ -1,10 +1,10 @@
-import type { Pool } from "../../jobs/pool.ts";
 import { ballsOf, type Project } from "../../model/project.ts";
 import { traceRun } from "../../view/runTrace.ts";
 import type { Candidate } from "./candidate.ts";
 import { Player } from "./player.svelte.ts";
 import { findRun, type WantedRun } from "./runFinder.ts";
 import { SEED } from "./seed.ts";
+import type { Workers } from "./workers.ts";
 
 /** A search for a run that failed or worked. */
 export interface RunSearch {
@@ -30,11 +30,11 @@ export class Runs {
   /** Whether the next run follows by itself when one has been watched to its end. */
   goesOn = $state(false);
   readonly player = new Player();
-  readonly #pool: Pool;
+  readonly #pool: Workers;
   readonly #subject: () => RunSubject | null;
   #loading = new AbortController();
 
-  constructor(pool: Pool, subject: () => RunSubject | null) {
+  constructor(pool: Workers, subject: () => RunSubject | null) {
     this.#pool = pool;
     this.#subject = subject;
     this.player.onEnd = () => {

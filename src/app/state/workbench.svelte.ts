@@ -1,4 +1,3 @@
-import type { Pool } from "../../jobs/pool.ts";
 import type { Issue } from "../../model/issue.ts";
 import { parseProject } from "../../model/parse.ts";
 import type { Project } from "../../model/project.ts";
@@ -9,6 +8,7 @@ import type { Candidate } from "./candidate.ts";
 import { Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
 import { forgetSetting, readSetting, writeSetting } from "./settings.ts";
+import type { Workers } from "./workers.ts";
 
 /** A file that could not be opened, and everything that is wrong with it. */
 export interface BadFile {
@@ -39,7 +39,7 @@ export class Workbench {
   );
   #choseSelf = false;
 
-  constructor(pool: Pool) {
+  constructor(pool: Workers) {
     this.ranking = new Ranking(pool);
     this.ranking.onRound = () => this.#followBest();
     this.runs = new Runs(pool, () => {
