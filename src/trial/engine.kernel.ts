@@ -24,6 +24,7 @@ import {
   lipBlocks,
   onSlope,
   onWedge,
+  pullAt,
   roamSlope,
   SLOPE_STEP_S,
   slopeAt,
@@ -184,8 +185,14 @@ function wedgeTime(i: number, ax: number, ay: number): number {
     const gap = edgeDepth[i]! - d - (lipBlocks[i] === 1 ? 0.5 * TOUCH : 0);
     return gap > 0 ? hitTime(gap, -rate, -bend) : Number.POSITIVE_INFINITY;
   }
-  if (wedge.raised && slopeAt(i, d) !== 0) return SLOPE_STEP_S;
+  const pull = wedge.raised ? pullAt(i, d) : 0;
   let h = Number.POSITIVE_INFINITY;
+  if (pull !== 0) {
+    // Where a face begins and ends the pull changes at once: a step ends there.
+    h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend - pull), lineTime(d, rate, bend - pull));
+    h = Math.min(h, lineTime(d - wedge.run, rate, bend - pull)) + 1e-9;
+    return h < SLOPE_STEP_S ? h : SLOPE_STEP_S;
+  }
   // Inside: the way out over the edge, down from the level part, or over the line at which it counts as home.
   h = Math.min(h, lineTime(d - edgeDepth[i]!, rate, bend));
   if (wedge.raised) h = Math.min(h, lineTime(d - wedge.run, rate, bend));

@@ -23,7 +23,7 @@ import { awake, settings, useBalls } from "./engine.kernel.ts";
 import { loadShape } from "./robot.kernel.ts";
 import { drawSpread, SPREAD_FACTORS } from "./spread.ts";
 import { loadWalls } from "./walls.kernel.ts";
-import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
+import { depthOf, edgeDepth, lean, leanAt, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 
 /** Puts a plan's constants, and then a trial's balls, into the one world of this worker. */
 
@@ -45,6 +45,7 @@ export function loadPlan(plan: TrialPlan): void {
   wedge.lip = flat ? 0 : lipMm;
   wedge.run = flat ? 0 : profile === "shelf" ? runMm : depth;
   wedge.slope = flat || wedge.run === 0 ? 0 : (riseMm - lipMm) / wedge.run;
+  wedge.lean = Math.abs(wedge.slope) > 1 ? 1 : 1 / Math.sqrt(1 + wedge.slope * wedge.slope);
   wedge.raised = !flat && (wedge.lip > 0 || wedge.slope !== 0);
   wedge.wholly = rules.delivered === "wholly";
   settings.contactStepS = plan.contactStepS ?? DEFAULT_CONTACT_STEP_S;
@@ -91,6 +92,7 @@ export function loadBalls(
     awake[i] = 0;
     setEdge(i, pushN);
     onWedge[i] = depthOf(i) >= edgeDepth[i]! ? 1 : 0;
+    lean[i] = leanAt(i, depthOf(i));
   }
 }
 

@@ -12,6 +12,7 @@ import {
   rollDecel,
   SLIDING,
   settleMode,
+  slideDecel,
   sx,
   sy,
   vx,
@@ -24,6 +25,8 @@ import {
  * z = h + √(r² − d²) − r for −√(2rh − h²) < d < 0, and z' there times m·g is exactly the push it takes
  * (F = m·g·√(2rh − h²)/(r − h) at the start; Halliday, Fundamentals of Physics 10e, problem 12-25). A rolling ball that
  * meets the lip keeps v·(1 − h/(r(1+k))) (angular momentum about the edge) and accelerates with −g·z'/(1+k) along d.
+ * Velocities are those seen from above. On the slope θ that makes the pull g·sin θ·cos θ/(1+k), and the part along d of a
+ * velocity that comes from the level is cos θ of what it was, so that the speed along the surface (and the energy) is kept.
  */
 
 /** Step for a ball on a slope, s: at 300 mm/s it moves 1.25 mm, a tenth of the shortest slope that is allowed. */
@@ -38,6 +41,8 @@ export const wedge = {
   level: 0,
   lip: 0,
   slope: 0,
+  /** cos θ of the slope. 1 where it is steeper than 45°: such a face is crossed like a lip, as a barrier of energy. */
+  lean: 1,
   /** The slope ends at this depth; level from there on. */
   run: 0,
   /** Depth at which a ball counts as home: 0, or the radius when it must be wholly on. */
@@ -52,6 +57,10 @@ export const edgeDepth = new Float64Array(MAX_BALLS);
 export const lipBlocks = new Uint8Array(MAX_BALLS);
 /** 1: the ball is past its edge depth. */
 export const onWedge = new Uint8Array(MAX_BALLS);
+/** cos θ of the face the velocity of ball i belongs to. */
+export const lean = new Float64Array(MAX_BALLS);
+/** A ball this near to where the slope begins is on it, mm: rounding of the step that took it there. */
+const EDGE_MM = 1e-9;
 
 export function depthOf(i: number): number {
   return wedge.nx * bx[i]! + wedge.ny * by[i]! - wedge.level;
@@ -59,7 +68,7 @@ export function depthOf(i: number): number {
 
 /** dz/dd at depth d for ball i. */
 export function slopeAt(i: number, d: number): number {
-  if (d < 0) {
+  if (d < 0 && (wedge.lip > 0 || d < -EDGE_MM)) {
     if (wedge.lip === 0 || d < edgeDepth[i]!) return 0;
     const r = radius[i]!;
     return -d / Math.sqrt(r * r - d * d);
@@ -77,29 +86,57 @@ export function holds(i: number, slope: number): boolean {
   return (GRAVITY_MM_PER_S2 * Math.abs(slope)) / (1 + inertia[i]!) <= rollDecel[i]!;
 }
 
-function kick(i: number, t: number): void {
-  const slope = slopeAt(i, depthOf(i));
-  const sliding = mode[i] === SLIDING;
-  const dv = (-GRAVITY_MM_PER_S2 * slope * t) / (sliding ? 1 : 1 + inertia[i]!);
+/** cos θ of the face under ball i at depth d. */
+export function leanAt(i: number, d: number): number {
+  return onWedge[i] === 1 && d >= -EDGE_MM && d < wedge.run ? wedge.lean : 1;
+}
+
+/** How strongly the face at depth d pulls ball i back along d, seen from above, mm/s². */
+export function pullAt(i: number, d: number): number {
+  const pull = GRAVITY_MM_PER_S2 * slopeAt(i, d) * lean[i]! * lean[i]!;
+  return mode[i] === SLIDING ? pull : pull / (1 + inertia[i]!);
+}
+
+function kick(i: number, d: number, t: number): void {
+  const dv = -pullAt(i, d) * t;
   vx[i]! += wedge.nx * dv;
   vy[i]! += wedge.ny * dv;
-  if (sliding) return;
+  if (mode[i] === SLIDING) return;
   sx[i] = vx[i]!;
   sy[i] = vy[i]!;
   settleMode(i);
 }
 
-/** One step of a ball on a slope: half the pull, free motion, half the pull. Energy error of second order in t. */
+/** Free motion on a leaning face: the floor presses with cos θ of the weight, and what it takes lies along the surface. */
+function roamLeaning(i: number, t: number): void {
+  const roll = rollDecel[i]!;
+  const slide = slideDecel[i]!;
+  const down = (vx[i]! * wedge.nx + vy[i]! * wedge.ny) / lean[i]!;
+  const across = vx[i]! * wedge.ny - vy[i]! * wedge.nx;
+  const plan2 = vx[i]! * vx[i]! + vy[i]! * vy[i]!;
+  const share = plan2 > 0 ? lean[i]! * Math.sqrt(plan2 / (down * down + across * across)) : lean[i]!;
+  rollDecel[i] = roll * share;
+  slideDecel[i] = slide * share;
+  roam(i, t);
+  rollDecel[i] = roll;
+  slideDecel[i] = slide;
+}
+
+/** One step of a ball on a slope: half the pull, free motion, half the pull of the same face. Energy error of second order in t. */
 export function roamSlope(i: number, t: number): void {
+  const from = depthOf(i);
   const still = vx[i] === 0 && vy[i] === 0 && mode[i] !== SLIDING;
-  if (still && holds(i, slopeAt(i, depthOf(i)))) {
+  if (still && holds(i, slopeAt(i, from))) {
     halt(i);
     return;
   }
-  kick(i, 0.5 * t);
-  roam(i, t);
-  if (mode[i] === REST && holds(i, slopeAt(i, depthOf(i)))) return;
-  kick(i, 0.5 * t);
+  kick(i, from, 0.5 * t);
+  if (lean[i] === 1) roam(i, t);
+  else roamLeaning(i, t);
+  const to = depthOf(i);
+  if (mode[i] === REST && holds(i, slopeAt(i, to))) return;
+  // Steps end where a face ends, but for rounding; the slope pulls alike all along.
+  kick(i, from >= -EDGE_MM ? from : Math.max(edgeDepth[i]!, Math.min(to, -EDGE_MM)), 0.5 * t);
 }
 
 /** After a step: a ball that did not move although the slope pulls is held by what it touches. */
@@ -109,21 +146,29 @@ export function isHeld(fromX: number, fromY: number, i: number): boolean {
   return dx * dx + dy * dy < HELD_MM * HELD_MM;
 }
 
-/** Ball i came to its edge depth: it loses speed at the lip. Returns true when it went on or off the wedge. */
-export function crossEdge(i: number): boolean {
-  const inside = depthOf(i) >= edgeDepth[i]! - 1e-9;
-  if (inside === (onWedge[i] === 1) || (inside && lipBlocks[i] === 1)) return false;
-  onWedge[i] = inside ? 1 : 0;
-  if (!inside || wedge.lip === 0) return true;
-  const keep = 1 - wedge.lip / (radius[i]! * (1 + inertia[i]!));
-  const lossV = (1 - keep) * (vx[i]! * wedge.nx + vy[i]! * wedge.ny);
-  const lossS = (1 - keep) * (sx[i]! * wedge.nx + sy[i]! * wedge.ny);
-  vx[i]! -= lossV * wedge.nx;
-  vy[i]! -= lossV * wedge.ny;
-  sx[i]! -= lossS * wedge.nx;
-  sy[i]! -= lossS * wedge.ny;
+/** After a step: ball i loses speed where it came to the lip, and changes to the lean of the face it is on. */
+export function crossEdge(i: number): void {
+  const d = depthOf(i);
+  const inside = d >= edgeDepth[i]! - EDGE_MM;
+  if (inside !== (onWedge[i] === 1) && !(inside && lipBlocks[i] === 1)) {
+    onWedge[i] = inside ? 1 : 0;
+    if (inside && wedge.lip > 0) stretch(i, 1 - wedge.lip / (radius[i]! * (1 + inertia[i]!)));
+  }
+  const now = leanAt(i, d);
+  if (now === lean[i]) return;
+  stretch(i, now / lean[i]!);
+  lean[i] = now;
+}
+
+/** Multiplies the part along d of velocity and roll. */
+function stretch(i: number, factor: number): void {
+  const gainV = (factor - 1) * (vx[i]! * wedge.nx + vy[i]! * wedge.ny);
+  const gainS = (factor - 1) * (sx[i]! * wedge.nx + sy[i]! * wedge.ny);
+  vx[i]! += gainV * wedge.nx;
+  vy[i]! += gainV * wedge.ny;
+  sx[i]! += gainS * wedge.nx;
+  sy[i]! += gainS * wedge.ny;
   settleMode(i);
-  return true;
 }
 
 /** Ball i counts as delivered where it is now. */
