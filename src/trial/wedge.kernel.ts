@@ -69,7 +69,7 @@ export function depthOf(i: number): number {
 /** dz/dd at depth d for ball i. */
 export function slopeAt(i: number, d: number): number {
   if (d < 0 && (wedge.lip > 0 || d < -EDGE_MM)) {
-    if (wedge.lip === 0 || d < edgeDepth[i]!) return 0;
+    if (wedge.lip === 0 || d < edgeDepth[i]! - EDGE_MM) return 0;
     const r = radius[i]!;
     return -d / Math.sqrt(r * r - d * d);
   }
@@ -122,7 +122,15 @@ function roamLeaning(i: number, t: number): void {
   slideDecel[i] = slide;
 }
 
-/** One step of a ball on a slope: half the pull, free motion, half the pull of the same face. Energy error of second order in t. */
+/** Speed of ball i along d. */
+function rateOf(i: number): number {
+  return vx[i]! * wedge.nx + vy[i]! * wedge.ny;
+}
+
+/**
+ * One step of a ball on a slope. Slope: half the pull, free motion, half the pull, which is exact where it pulls evenly.
+ * Lip: the same, then the speed that the height gained really leaves, so that what decides is the energy, not the step.
+ */
 export function roamSlope(i: number, t: number): void {
   const from = depthOf(i);
   const still = vx[i] === 0 && vy[i] === 0 && mode[i] !== SLIDING;
@@ -130,13 +138,38 @@ export function roamSlope(i: number, t: number): void {
     halt(i);
     return;
   }
+  const before = rateOf(i);
   kick(i, from, 0.5 * t);
+  const kicked = rateOf(i);
   if (lean[i] === 1) roam(i, t);
   else roamLeaning(i, t);
   const to = depthOf(i);
   if (mode[i] === REST && holds(i, slopeAt(i, to))) return;
-  // Steps end where a face ends, but for rounding; the slope pulls alike all along.
-  kick(i, from >= -EDGE_MM ? from : Math.max(edgeDepth[i]!, Math.min(to, -EDGE_MM)), 0.5 * t);
+  if (from >= -EDGE_MM) kick(i, from, 0.5 * t);
+  else climb(i, from, to < edgeDepth[i]! ? edgeDepth[i]! : to > 0 ? 0 : to, before, kicked);
+}
+
+/** Gives a ball that moved from depth `from` to `to` over the lip the speed that energy leaves it; `before`: at the start, `kicked`: after half the pull. */
+function climb(i: number, from: number, to: number, before: number, kicked: number): void {
+  const r2 = radius[i]! * radius[i]!;
+  const gain = Math.sqrt(r2 - to * to) - Math.sqrt(r2 - from * from);
+  const sliding = mode[i] === SLIDING;
+  const left = before * before - (2 * GRAVITY_MM_PER_S2 * gain) / (sliding ? 1 : 1 + inertia[i]!);
+  const now = rateOf(i);
+  let rate = (now + kicked < before ? -Math.sqrt(left) : Math.sqrt(left)) + now - kicked;
+  if (left < 0) {
+    // It has not the energy to get there: it turned on the way and is back where it was.
+    const back = from - depthOf(i);
+    bx[i]! += wedge.nx * back;
+    by[i]! += wedge.ny * back;
+    rate = -before;
+  }
+  vx[i]! += wedge.nx * (rate - now);
+  vy[i]! += wedge.ny * (rate - now);
+  if (sliding) return;
+  sx[i] = vx[i]!;
+  sy[i] = vy[i]!;
+  settleMode(i);
 }
 
 /** After a step: a ball that did not move although the slope pulls is held by what it touches. */
