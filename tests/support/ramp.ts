@@ -27,7 +27,7 @@ export function bigRamp(
     profile: riseMm === undefined ? "ramp" : "shelf",
     lipMm,
     riseMm: riseMm ?? lipMm + DEPTH_MM * slope,
-    runMm: riseMm === undefined ? 0 : (riseMm - lipMm) / slope,
+    runMm: riseMm === undefined || slope === 0 ? 20 : (riseMm - lipMm) / slope,
   };
   return { zone: { widthMm: SIDE_MM, heightMm: SIDE_MM, wedge } };
 }
