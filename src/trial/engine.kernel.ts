@@ -13,7 +13,17 @@ import {
   stirred,
 } from "./contact.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
-import { found, hitTime, probe, robot, safeFor, safeTime, TOUCH, touchAt } from "./robot.kernel.ts";
+import {
+  found,
+  hitTime,
+  partAccel,
+  probe,
+  robot,
+  safeFor,
+  safeTime,
+  TOUCH,
+  touchAt,
+} from "./robot.kernel.ts";
 import { isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
@@ -158,14 +168,13 @@ function ballTime(i: number, limit: number): number {
   probe[4] = c * ax + s * ay;
   probe[5] = -s * ax + c * ay;
   probe[6] = radius[i]!;
-  probe[7] = limit;
+  // A ball in hand is looked at again after a ride step at the latest; a free one at the end of its phase.
+  probe[7] = Math.min(limit, byRobot[i] !== 0 ? settings.rideStepS : endS);
   let h = safeFor();
   const lasting = found.lasting;
-  // A ball in the robot's hands changes between sliding and rolling all the time: free motion takes that in its stride.
+  // A ball in hand changes between sliding and rolling all the time: free motion takes that in its stride.
   if (!lasting) h = Math.min(h, endS);
-  const pushed = lasting
-    ? brake + Math.abs(robot.accel) + robot.top * robot.top * Math.abs(robot.kappa) + 1e-3
-    : 0;
+  const pushed = lasting ? brake + partAccel() + 1e-3 : 0;
   h = Math.min(h, wallTime(i, ax, ay, pushed, settings.contactStepS));
   h = Math.min(h, wedgeTime(i, ax, ay));
   for (let j = 0; j < balls; j++) {
@@ -215,10 +224,7 @@ function pairTime(i: number, j: number, curveI: number): number {
   let curve = curveI;
   if (awake[j] === 1) {
     phaseOf(j, phase);
-    curve +=
-      Math.sqrt(phase[0]! * phase[0]! + phase[1]! * phase[1]!) +
-      robot.top * robot.top * Math.abs(robot.kappa) +
-      Math.abs(robot.accel);
+    curve += Math.sqrt(phase[0]! * phase[0]! + phase[1]! * phase[1]!) + partAccel();
   }
   if (gap <= TOUCH)
     return rate > 0 && curve > 0

@@ -168,6 +168,13 @@ export function hitTime(gap: number, rate: number, bend: number): number {
   return bend < 0 ? (rate + root) / -bend : Number.POSITIVE_INFINITY;
 }
 
+/** Bound on the acceleration of any part of the robot now, mm/s². */
+export function partAccel(): number {
+  const { sigma, kappa, accel, top } = robot;
+  const spin = kappa < 0 ? -kappa : kappa;
+  return ((accel < 0 ? -accel : accel) + top * top * spin) * ((sigma < 0 ? -sigma : sigma) + spin * farthest);
+}
+
 /** Set by `safeFor`: a touching pair that stays in touch. */
 export const found = { lasting: false };
 /** Pairs that part slower than this stay in contact, mm/s: they would meet again within a few steps. */
@@ -218,6 +225,14 @@ export function safeFor(): number {
   const wx = ux - rate * sigma + omega * py;
   const wy = uy - omega * px;
   const swing = turnBound(px, py, wx, wy, gx, gy);
+  // Edges farther than ball and robot can come together within the limit are passed over without a root.
+  const lever = (sigma < 0 ? -sigma : sigma) + spin * farthest;
+  const ramp = accel < 0 ? -accel : accel;
+  const travel =
+    limit * (Math.sqrt(ux * ux + uy * uy) + rate * lever) +
+    0.5 * limit * limit * (Math.sqrt(gx * gx + gy * gy) + ramp * lever + turning);
+  const reach = r + TOUCH + travel;
+  const reach2 = reach * reach;
   for (let k = 0; k < n; k++) {
     const qx = px - ax[k]!;
     const qy = py - ay[k]!;
@@ -225,7 +240,9 @@ export function safeFor(): number {
     along = along < 0 ? 0 : along > len[k]! ? len[k]! : along;
     const dx = qx - along * ex[k]!;
     const dy = qy - along * ey[k]!;
-    const d = Math.sqrt(dx * dx + dy * dy);
+    const d2 = dx * dx + dy * dy;
+    if (d2 > reach2) continue;
+    const d = Math.sqrt(d2);
     const gap = d - r;
     const nx = dx / d;
     const ny = dy / d;
