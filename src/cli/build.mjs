@@ -54,6 +54,7 @@ export function benchBundle(entries) {
   const sources = [
     ...sourceFiles(PAGE_ROOMS),
     ...filesIn(join(top, "tests/bench")),
+    ...filesIn(join(top, "tests/support")),
     ...filesIn(join(top, "fields")),
   ];
   return keyedBundle({

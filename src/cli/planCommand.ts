@@ -86,14 +86,15 @@ function planText(project: Project, { seed, trials }: PlanInput, { status, ranki
   const stopped = status === "stopped" ? "Stopped early; this is what was known by then.\n" : "";
   const best = ranking[0];
   if (!best) return `${stopped}No routine was tested.`;
-  const head = `${project.name}: ${countWords(ranking.length, "routine")}, up to ${trials} trials each, seed ${seed}`;
+  const each = status === "stopped" ? `up to ${trials}` : trials;
+  const head = `${project.name}: ${countWords(ranking.length, "routine")}, ${each} trials each, seed ${seed}`;
   const rows = ranking.slice(0, ROWS).map((ranked) => rowOf(ranked, balls, project.rules.timeLimitS));
   const table = tableText(
     [["", "routine", "every ball home in", "", "balls", "time", "covered"], ...rows],
     [true, false, false, false, true, true, true],
   );
   const more = ranking.length > ROWS ? [`and ${ranking.length - ROWS} more; --json lists them all.`] : [];
-  return [`${stopped}${head}`, "", table, ...more, "", tieText(ranking), ...labelText(best)].join("\n");
+  return [`${stopped}${head}`, "", table, ...more, "", ...tieText(ranking), ...labelText(best)].join("\n");
 }
 
 function rowOf(
@@ -114,15 +115,18 @@ function rowOf(
 }
 
 /** How many routines a paired test on the same trials does not tell from the best one. */
-function tieText(ranking: readonly Ranked<RankingEntry>[]): string {
+function tieText(ranking: readonly Ranked<RankingEntry>[]): readonly string[] {
   const [best, ...others] = ranking;
-  const ties = best
-    ? others.filter(({ entry }) => compareRoutines(best.entry.summary, entry.summary).better === "alike")
-        .length
-    : 0;
-  if (ties === 0) return "The first one is better than all others, by a paired test on the same trials.";
-  const verb = ties === 1 ? "is" : "are";
-  return `${countWords(ties, "other")} ${verb} too close to the first one to call, by a paired test on the same trials; more --trials tell more.`;
+  if (!best || others.length === 0) return [];
+  if (best.entry.successRate.value === 0) return ["No routine brought every ball home in any run."];
+  const isTie = ({ entry }: Ranked<RankingEntry>): boolean =>
+    compareRoutines(best.entry.summary, entry.summary).better === "alike";
+  const ties = others.filter(isTie).length;
+  if (ties === 0) return ["The first is better than every other, by paired tests on the same trials."];
+  const who = ties === 1 ? "One other is" : `${ties} others are`;
+  return [
+    `${who} too close to the first to call, by paired tests on the same trials; more --trials tell more.`,
+  ];
 }
 
 function labelText({ entry }: Ranked<RankingEntry>): readonly string[] {
