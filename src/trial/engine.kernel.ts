@@ -2,28 +2,10 @@ import { MAX_BALLS } from "../model/project.ts";
 import type { PathPlanner } from "../motion/path.kernel.ts";
 import { bx, by, halt, mode, OUT, phaseOf, REST, radius, roam, sx, sy, vx, vy } from "./balls.kernel.ts";
 import { freeze, move, phaseEnd, pieceEnd, progressAt, setRobot, timeOf } from "./clock.kernel.ts";
-import {
-  byRobot,
-  clearContacts,
-  isTooDeep,
-  pairBits,
-  pairReach,
-  resolve,
-  stands,
-  stirred,
-} from "./contact.kernel.ts";
+import { byRobot, clearContacts, isTooDeep, pairBits, resolve, stands, stirred } from "./contact.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
-import {
-  found,
-  hitTime,
-  partAccel,
-  probe,
-  robot,
-  safeFor,
-  safeTime,
-  TOUCH,
-  touchAt,
-} from "./robot.kernel.ts";
+import { own, pairTime } from "./pairs.kernel.ts";
+import { found, hitTime, partAccel, probe, robot, safeFor, TOUCH, touchAt } from "./robot.kernel.ts";
 import { isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
@@ -63,7 +45,6 @@ export const awake = new Uint8Array(MAX_BALLS);
 const touchQ = new Float64Array(MAX_BALLS);
 const fromX = new Float64Array(MAX_BALLS);
 const fromY = new Float64Array(MAX_BALLS);
-const phase = new Float64Array(3);
 
 /** Called after each step, with the second of the move; may record, count and judge. */
 export interface Watcher {
@@ -153,10 +134,10 @@ const STRAIGHT_RAD = 2e-3;
 
 /** Time within which awake ball i meets nothing new; sets found.lasting if it stays in touch with the robot. */
 function ballTime(i: number, limit: number): number {
-  phaseOf(i, phase);
-  const ax = phase[0]!;
-  const ay = phase[1]!;
-  const endS = phase[2]! > 0 ? phase[2]! : Number.POSITIVE_INFINITY;
+  phaseOf(i, own);
+  const ax = own[0]!;
+  const ay = own[1]!;
+  const endS = own[2]! > 0 ? own[2]! : Number.POSITIVE_INFINITY;
   const brake = Math.sqrt(ax * ax + ay * ay);
   const dx = bx[i]! - robot.x;
   const dy = by[i]! - robot.y;
@@ -179,7 +160,7 @@ function ballTime(i: number, limit: number): number {
   h = Math.min(h, wedgeTime(i, ax, ay));
   for (let j = 0; j < balls; j++) {
     if (j === i || mode[j] === OUT || (awake[j] === 1 && j < i)) continue;
-    h = Math.min(h, pairTime(i, j, brake + pushed));
+    h = Math.min(h, pairTime(i, j, brake + pushed, h, settings.contactStepS));
   }
   found.lasting = lasting;
   return h;
@@ -212,25 +193,6 @@ function wedgeTime(i: number, ax: number, ay: number): number {
 function lineTime(gap: number, rate: number, bend: number): number {
   if (gap > 1e-9) return hitTime(gap, rate, bend);
   return gap < -1e-9 ? hitTime(-gap, -rate, -bend) : Number.POSITIVE_INFINITY;
-}
-
-/** Two balls; those in touch that hardly part are left to the contact step. */
-function pairTime(i: number, j: number, curveI: number): number {
-  const dx = bx[j]! - bx[i]!;
-  const dy = by[j]! - by[i]!;
-  const d = Math.sqrt(dx * dx + dy * dy);
-  const gap = d - pairReach(i, j);
-  const rate = ((vx[j]! - vx[i]!) * dx + (vy[j]! - vy[i]!) * dy) / d;
-  let curve = curveI;
-  if (awake[j] === 1) {
-    phaseOf(j, phase);
-    curve += Math.sqrt(phase[0]! * phase[0]! + phase[1]! * phase[1]!) + partAccel();
-  }
-  if (gap <= TOUCH)
-    return rate > 0 && curve > 0
-      ? Math.max((2 * rate) / curve, settings.contactStepS)
-      : settings.contactStepS;
-  return safeTime(gap - 0.5 * TOUCH, rate, curve);
 }
 
 /** One step of h seconds from second t of the move. */
