@@ -25,7 +25,8 @@ export default defineConfig({
   base: "./",
   cacheDir: `${here}node_modules/.vite`,
   plugins: [svelte({ configFile: `${here}svelte.config.js` })],
-  worker: { format: "es" },
+  // Module-level constants stay `const`: as `var`, the bundler's default, they cost the trial a third of its speed.
+  worker: { format: "es", rolldownOptions: { output: { topLevelVar: false } } },
   build: {
     outDir: `${here}dist/app`,
     emptyOutDir: true,

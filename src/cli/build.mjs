@@ -111,7 +111,8 @@ async function keyedBundle({ name, sources, entries, options }) {
       minify: false,
       rolldownOptions: {
         input: Object.fromEntries(Object.entries(entries).map(([key, file]) => [key, join(top, file)])),
-        output: { entryFileNames: "[name].js" },
+        // Module-level constants stay `const`: as `var`, the bundler's default, they cost the trial a third of its speed.
+        output: { entryFileNames: "[name].js", topLevelVar: false },
       },
     },
   });

@@ -1,11 +1,26 @@
 import { MAX_BALLS } from "../model/project.ts";
 import type { PathPlanner } from "../motion/path.kernel.ts";
-import { bx, by, halt, mode, OUT, phaseOf, REST, radius, roam, sx, sy, vx, vy } from "./balls.kernel.ts";
+import {
+  bx,
+  by,
+  halt,
+  mode,
+  OUT,
+  phaseOf,
+  REST,
+  radius,
+  roam,
+  roamInHand,
+  sx,
+  sy,
+  vx,
+  vy,
+} from "./balls.kernel.ts";
 import { freeze, move, phaseEnd, pieceEnd, progressAt, setRobot, timeOf } from "./clock.kernel.ts";
 import { byRobot, clearContacts, isTooDeep, pairBits, resolve, stands, stirred } from "./contact.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
 import { own, pairTime } from "./pairs.kernel.ts";
-import { found, hitTime, partAccel, probe, robot, safeFor, TOUCH, touchAt } from "./robot.kernel.ts";
+import { found, hitTime, NEAR, partAccel, probe, robot, safeFor, TOUCH, touchAt } from "./robot.kernel.ts";
 import { isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
@@ -34,15 +49,17 @@ const MIN_STEP_S = 1e-4;
 
 export const settings = {
   /** Step while a ball is squeezed, carried through a turn or against other balls, s. Chosen in tests/bench convergence. */
-  contactStepS: 1 / 60,
+  contactStepS: 1 / 30,
   /** Step while balls only ride before a face that moves straight, s. */
-  rideStepS: 1 / 20,
+  rideStepS: 1 / 10,
 };
 
 /** 1: the ball moves or is in lasting contact; 0: it rests, and the robot's first touch is known. */
 export const awake = new Uint8Array(MAX_BALLS);
 /** Progress of this move at which the robot touches a resting ball. */
 const touchQ = new Float64Array(MAX_BALLS);
+/** 1: the ball stays in touch with the robot during this step. */
+const inHand = new Uint8Array(MAX_BALLS);
 const fromX = new Float64Array(MAX_BALLS);
 const fromY = new Float64Array(MAX_BALLS);
 
@@ -88,6 +105,7 @@ function firstTouch(i: number, q: number): number {
 
 function chooseStep(t: number, left: number): number {
   const q = progressAt(t);
+  contact[0] = Number.POSITIVE_INFINITY;
   let h = left;
   let moving = false;
   for (let i = 0; i < balls; i++) {
@@ -97,10 +115,13 @@ function chooseStep(t: number, left: number): number {
     }
     if (touchQ[i]! > move.stopQ) continue;
     const wait = timeOf(touchQ[i]!) - t;
-    if (wait > 0) h = Math.min(h, wait);
-    else {
+    if (wait > 0) {
+      h = Math.min(h, wait);
+      contact[0] = Math.min(contact[0]!, wait);
+    } else {
       awake[i] = 1;
       moving = true;
+      contact[0] = 0;
     }
   }
   if (!moving) return h;
@@ -124,13 +145,16 @@ function chooseStep(t: number, left: number): number {
   }
   if (lasting) {
     const turning = robot.rate > 0 && Math.abs(robot.kappa) * robot.top * settings.rideStepS > STRAIGHT_RAD;
-    h = Math.min(h, squeezed || turning || robot.accel !== 0 ? settings.contactStepS : settings.rideStepS);
+    h = Math.min(h, squeezed || turning || robot.accel < 0 ? settings.contactStepS : settings.rideStepS);
   }
   return h < MIN_STEP_S ? MIN_STEP_S : h;
 }
 
 /** A ride step during which the robot turns less than this counts as straight, rad. */
 const STRAIGHT_RAD = 2e-3;
+
+/** What the last chooseStep found: the earliest time at which anything may touch, s; 0 while anything stays in touch. */
+const contact = new Float64Array(1);
 
 /** Time within which awake ball i meets nothing new; sets found.lasting if it stays in touch with the robot. */
 function ballTime(i: number, limit: number): number {
@@ -151,18 +175,27 @@ function ballTime(i: number, limit: number): number {
   probe[6] = radius[i]!;
   // A ball in hand is looked at again after a ride step at the latest; a free one at the end of its phase.
   probe[7] = Math.min(limit, byRobot[i] !== 0 ? settings.rideStepS : endS);
-  let h = safeFor();
+  probe[8] = NEAR;
+  let meets = safeFor();
   const lasting = found.lasting;
+  // At its own limit nothing was found to touch.
+  if (lasting) contact[0] = 0;
+  let h = Math.min(limit, meets);
+  if (meets >= probe[7]!) meets = Number.POSITIVE_INFINITY;
   // A ball in hand changes between sliding and rolling all the time: free motion takes that in its stride.
   if (!lasting) h = Math.min(h, endS);
   const pushed = lasting ? brake + partAccel() + 1e-3 : 0;
-  h = Math.min(h, wallTime(i, ax, ay, pushed, settings.contactStepS));
-  h = Math.min(h, wedgeTime(i, ax, ay));
+  meets = Math.min(meets, wallTime(i, ax, ay, pushed, settings.contactStepS, h));
+  h = Math.min(h, meets, wedgeTime(i, ax, ay));
   for (let j = 0; j < balls; j++) {
     if (j === i || mode[j] === OUT || (awake[j] === 1 && j < i)) continue;
-    h = Math.min(h, pairTime(i, j, brake + pushed, h, settings.contactStepS));
+    const t = pairTime(i, j, brake + pushed, h, settings.contactStepS);
+    if (t < meets) meets = t;
+    if (t < h) h = t;
   }
+  if (meets < contact[0]!) contact[0] = meets;
   found.lasting = lasting;
+  inHand[i] = lasting ? 1 : 0;
   return h;
 }
 
@@ -210,12 +243,15 @@ function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): voi
   for (let i = 0; i < balls; i++) {
     if (awake[i] === 0) continue;
     if (onSlope(i)) roamSlope(i, h);
+    else if (inHand[i] === 1) roamInHand(i, h);
     else roam(i, h);
   }
   clearContacts(balls);
-  const deepest = resolve(balls);
+  // Nothing can have come into touch: nothing to put right.
+  const quiet = h < contact[0]!;
+  const deepest = quiet ? 0 : resolve(balls);
   const pushing = robot.rate > 0 || progressAt(t + h) > q0;
-  if (pushing && (findJam(balls) || isTooDeep(deepest)))
+  if (pushing && !quiet && (findJam(balls) || isTooDeep(deepest)))
     takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
   for (let i = 0; i < balls; i++) tidy(i, t + h);
 }

@@ -24,6 +24,8 @@ export const shape = {
   maxX: 0,
   minY: 0,
   maxY: 0,
+  /** Largest distance of a vertex from the robot's origin. */
+  farthest: 0,
 };
 const ax = new Float64Array(MAX_EDGES);
 const ay = new Float64Array(MAX_EDGES);
@@ -32,8 +34,6 @@ const ey = new Float64Array(MAX_EDGES);
 const len = new Float64Array(MAX_EDGES);
 /** 1: the footprint turns left at the start of the edge, so that the vertex itself can be touched. */
 const convex = new Uint8Array(MAX_EDGES);
-/** Largest distance of the two ends of an edge from the origin. */
-let farthest = 0;
 
 /** Pose and motion now: q̇ = rate of progress, q̈ its change, top the highest rate of the move. */
 export const robot = {
@@ -55,7 +55,7 @@ export function loadShape(outline: RobotOutline): void {
   shape.count = n;
   shape.minX = shape.minY = Number.POSITIVE_INFINITY;
   shape.maxX = shape.maxY = Number.NEGATIVE_INFINITY;
-  farthest = 0;
+  shape.farthest = 0;
   for (let i = 0; i < n; i++) {
     const a = points[i]!;
     const b = points[(i + 1) % n]!;
@@ -72,7 +72,7 @@ export function loadShape(outline: RobotOutline): void {
     shape.maxX = Math.max(shape.maxX, a.xMm);
     shape.minY = Math.min(shape.minY, a.yMm);
     shape.maxY = Math.max(shape.maxY, a.yMm);
-    farthest = Math.max(farthest, Math.sqrt(a.xMm * a.xMm + a.yMm * a.yMm));
+    shape.farthest = Math.max(shape.farthest, Math.sqrt(a.xMm * a.xMm + a.yMm * a.yMm));
   }
   shape.cx = 0.5 * (shape.minX + shape.maxX);
   shape.cy = 0.5 * (shape.minY + shape.maxY);
@@ -172,19 +172,25 @@ export function hitTime(gap: number, rate: number, bend: number): number {
 export function partAccel(): number {
   const { sigma, kappa, accel, top } = robot;
   const spin = kappa < 0 ? -kappa : kappa;
-  return ((accel < 0 ? -accel : accel) + top * top * spin) * ((sigma < 0 ? -sigma : sigma) + spin * farthest);
+  return (
+    ((accel < 0 ? -accel : accel) + top * top * spin) * ((sigma < 0 ? -sigma : sigma) + spin * shape.farthest)
+  );
 }
 
 /** Set by `safeFor`: a touching pair that stays in touch. */
 export const found = { lasting: false };
 /** Pairs that part slower than this stay in contact, mm/s: they would meet again within a few steps. */
 export const LASTING = 2;
+/** Pairs nearer than this, mm, and closing or parting slower than SLOW, mm/s, are left to the contact step: no more than 0.2 mm deep by then. */
+export const NEAR = 0.05;
+const SLOW = 10;
 
 /**
- * Arguments of `safeFor`: place, velocity and acceleration of the ball in the robot frame, its radius, and the limit.
+ * Arguments of `safeFor`: place, velocity and acceleration of the ball in the robot frame, its radius, the limit, and the gap
+ * below which a slowly closing pair counts as touching already.
  * In an array, since numbers handed to a function that is not inlined are put on the heap one by one.
  */
-export const probe = new Float64Array(8);
+export const probe = new Float64Array(9);
 
 /**
  * Time within which the ball in `probe`, at (px, py), moving with (ux, uy) and accelerating with (gx, gy), all in the robot frame, cannot
@@ -202,9 +208,10 @@ export function safeFor(): number {
   const gy = probe[5]!;
   const r = probe[6]!;
   const limit = probe[7]!;
+  const near = probe[8]!;
   const { sigma, kappa, rate, accel, top } = robot;
   const spin = kappa < 0 ? -kappa : kappa;
-  const turning = top * top * spin * ((sigma < 0 ? -sigma : sigma) + spin * farthest);
+  const turning = top * top * spin * ((sigma < 0 ? -sigma : sigma) + spin * shape.farthest);
   found.lasting = false;
   const ox = px - shape.cx;
   const oy = py - shape.cy;
@@ -226,7 +233,7 @@ export function safeFor(): number {
   const wy = uy - omega * px;
   const swing = turnBound(px, py, wx, wy, gx, gy);
   // Edges farther than ball and robot can come together within the limit are passed over without a root.
-  const lever = (sigma < 0 ? -sigma : sigma) + spin * farthest;
+  const lever = (sigma < 0 ? -sigma : sigma) + spin * shape.farthest;
   const ramp = accel < 0 ? -accel : accel;
   const travel =
     limit * (Math.sqrt(ux * ux + uy * uy) + rate * lever) +
@@ -258,6 +265,11 @@ export function safeFor(): number {
     const pull = gx * nx + gy * ny;
     const bend = (pull < 0 ? pull : 0) - accel * face - turning;
     if (gap > TOUCH) {
+      const slow = wx * nx + wy * ny;
+      if (gap < near && slow > -SLOW && slow < SLOW) {
+        found.lasting = true;
+        continue;
+      }
       const closing = un - rate * face;
       // Even closing and bending as now it stays clear for as long as is asked: no root needed.
       if (gap + (closing < 0 ? closing * safe : 0) + (bend < 0 ? 0.5 * bend * safe * safe : 0) > TOUCH)
@@ -362,12 +374,15 @@ function touchOnPiece(x: number, y: number, r: number, from: number, end: number
     probe[2] = probe[3] = probe[4] = probe[5] = 0;
     probe[6] = r;
     probe[7] = end - q;
+    probe[8] = 0;
     const safe = safeFor();
     // A lasting touch that the motion closes on is a touch now; one it only slides along is not.
     if (safe === 0 || (found.lasting && closesOn(px, py, r))) return q;
     const turning = Math.abs(robot.kappa);
     const dq =
-      found.lasting && turning > 0 ? Math.min(safe, LEAVE_STEP / Math.max(1, turning * farthest)) : safe;
+      found.lasting && turning > 0
+        ? Math.min(safe, LEAVE_STEP / Math.max(1, turning * shape.farthest))
+        : safe;
     if (q + dq >= end) return Number.POSITIVE_INFINITY;
     q += dq;
     advancePose(pose, robot.sigma, robot.kappa, dq);

@@ -108,16 +108,29 @@ const CREEP_MM = 0.01;
 /**
  * Time within which free ball i meets nothing that stands. (ax, ay): its acceleration in this phase; `pushed`: bound on
  * what a face that carries it may add or take away; 0 for a free ball, whose roots are exact. contactStep: s.
+ * Above `limit` s any answer does.
  */
-export function wallTime(i: number, ax: number, ay: number, pushed: number, contactStep: number): number {
+export function wallTime(
+  i: number,
+  ax: number,
+  ay: number,
+  pushed: number,
+  contactStep: number,
+  limit: number,
+): number {
   const x = bx[i]!;
   const y = by[i]!;
   const r = radius[i]!;
   const ux = vx[i]!;
   const uy = vy[i]!;
   let safe = Number.POSITIVE_INFINITY;
+  const curve = Math.sqrt(ax * ax + ay * ay) + pushed;
+  const speed = Math.sqrt(ux * ux + uy * uy);
+  // What is farther than the ball can come within the limit is passed over without a root.
+  const reach = r + TOUCH + speed * limit + 0.5 * curve * limit * limit;
   for (let k = 0; k < faces; k++) {
     const gap = faceNx[k]! * x + faceNy[k]! * y - faceLevel[k]! - r;
+    if (gap + r > reach) continue;
     const rate = faceNx[k]! * ux + faceNy[k]! * uy;
     const bend = faceNx[k]! * ax + faceNy[k]! * ay;
     if (gap <= TOUCH) {
@@ -128,11 +141,10 @@ export function wallTime(i: number, ax: number, ay: number, pushed: number, cont
     const t = pushed > 0 ? safeTime(gap - 0.5 * TOUCH, rate, pushed) : hitTime(gap - 0.5 * TOUCH, rate, bend);
     if (t < safe) safe = t;
   }
-  const curve = Math.sqrt(ax * ax + ay * ay) + pushed;
-  const speed = Math.sqrt(ux * ux + uy * uy);
   for (let k = 0; k < boxes; k++) {
     const dx = x < minX[k]! ? x - minX[k]! : x > maxX[k]! ? x - maxX[k]! : 0;
     const dy = y < minY[k]! ? y - minY[k]! : y > maxY[k]! ? y - maxY[k]! : 0;
+    if (dx > reach || -dx > reach || dy > reach || -dy > reach) continue;
     const d = Math.sqrt(dx * dx + dy * dy);
     if (d === 0) continue;
     const rate = (dx * ux + dy * uy) / d;
