@@ -1,0 +1,126 @@
+import { describe, expect, it } from "vitest";
+import { compileTrial } from "../../src/trial/compile.ts";
+import { ballAt, robotAt } from "../../src/trial/playback.ts";
+import { recordTrial } from "../../src/trial/run.ts";
+import { startBefore, startingAt } from "../support/approach.ts";
+import { routineOf } from "../support/scene.ts";
+
+const DEGREE = Math.PI / 180;
+const WAY_MM = 100;
+/** Driven on after the plate has met the ball. */
+const ON_MM = 6;
+
+interface Squeeze {
+  readonly jams: number;
+  /** How far the robot got after it met the ball, and how far the ball was moved along the wall. */
+  readonly onMm: number;
+  readonly alongMm: number;
+}
+
+/** A plate at `angleDeg` to the right wall drives at right angles to itself and takes a ball that lies at the wall between them. */
+function squeeze(angleDeg: number, friction: { plate: number; wall: number; ball: number }): Squeeze {
+  const ball = {
+    x: 1180,
+    y: 400,
+    kind: { frictionCoeff: friction.ball, restitution: 0, rollingResistance: 0.02 },
+  };
+  // The plate's face is 120 mm ahead; the ball meets it 40 mm from the end that points at the wall.
+  const start = startBefore(ball, angleDeg * DEGREE, 140, -50, WAY_MM);
+  const project = startingAt(start, {
+    zone: { walls: { restitution: 0, frictionCoeff: friction.wall } },
+    robot: { surface: { restitution: 0, frictionCoeff: friction.plate } },
+    balls: [ball],
+  });
+  const routine = routineOf([{ kind: "drive", distanceMm: WAY_MM + ON_MM, speedMmPerS: 30 }]);
+  const { outcome, recording } = recordTrial(
+    compileTrial(project, routine, { drift: false, spread: false }),
+    0,
+    0,
+  );
+  const end = robotAt(recording, recording.durationS);
+  return {
+    jams: outcome.jams,
+    onMm: Math.hypot(end.xMm - start.x, end.yMm - start.y) - WAY_MM,
+    alongMm: ballAt(recording, 0, recording.durationS).yMm - ball.y,
+  };
+}
+
+const EVEN = { plate: 0.3, wall: 0.3, ball: 0.3 };
+
+describe("a ball between a plate and a wall", () => {
+  // Nguyen 1988, from memory: two frictional contacts hold a disc iff the line between them lies in both cones: angle/2 ≤ atan μ. μ 0.3: 30° jams (15 ≤ 16.70), 40° lets it out (20 > 16.70).
+  it("jams at 30° and clears at 40° with friction 0.3", () => {
+    const jammed = squeeze(30, EVEN);
+    expect(jammed.jams).toBe(1);
+    expect(jammed.onMm).toBeCloseTo(0, 1);
+    expect(jammed.alongMm).toBeCloseTo(0, 1);
+    const cleared = squeeze(40, EVEN);
+    expect(cleared.jams).toBe(0);
+    expect(cleared.onMm).toBeCloseTo(ON_MM, 6);
+    expect(cleared.alongMm).toBeGreaterThan(ON_MM);
+  });
+
+  // The same: 2·atan 0.3 = 2·16.699°, 2·atan 0.5 = 2·26.565° (friction angles derived).
+  it.each([
+    [0.3, 16.699],
+    [0.5, 26.565],
+  ])("of friction %f jams up to twice %f°", (mu, degrees) => {
+    const friction = { plate: mu, wall: mu, ball: mu };
+    expect(squeeze(2 * degrees - 0.002, friction).jams).toBe(1);
+    expect(squeeze(2 * degrees + 0.002, friction).jams).toBe(0);
+  });
+
+  // The same: both cones must hold it, so that the smaller friction decides. Combined √(0.6·0.15) = 0.3 at the plate, √(0.6·1.35) = 0.9 at the wall, and the other way round.
+  it.each([
+    ["plate", { plate: 0.15, wall: 1.35, ball: 0.6 }],
+    ["wall", { plate: 1.35, wall: 0.15, ball: 0.6 }],
+  ])("jams by the smaller friction, here the %s's", (_, friction) => {
+    expect(squeeze(33.3, friction).jams).toBe(1);
+    expect(squeeze(33.5, friction).jams).toBe(0);
+  });
+
+  it("does not jam without friction, however small the angle", () => {
+    expect(squeeze(5, { plate: 0, wall: 0.5, ball: 0.5 }).jams).toBe(0);
+  });
+});
+
+describe("a ball in a corner", () => {
+  // Two walls and a plate that pushes between their normals hold a disc without any friction (three frictionless contacts whose normals span the plane; Reuleaux, from memory).
+  it.each([15, 45, 75])("jams whatever the friction: pushed at %f°", (degrees) => {
+    const ball = { x: 1180, y: 20, kind: { frictionCoeff: 0, restitution: 0 } };
+    const start = startBefore(ball, -degrees * DEGREE, 140, 0, WAY_MM);
+    const wedge = {
+      corner: "upper-left",
+      legXMm: 300,
+      legYMm: 300,
+      profile: "flat",
+      lipMm: 0,
+      riseMm: 0,
+      runMm: 0,
+    } as const;
+    const project = startingAt(start, {
+      zone: { wedge },
+      // Narrow enough to reach into the corner.
+      robot: {
+        shape: {
+          kind: "plate",
+          bodyLengthMm: 160,
+          bodyWidthMm: 20,
+          axleFromRearMm: 60,
+          plateWidthMm: 20,
+          plateReachMm: 20,
+        },
+      },
+      balls: [ball],
+    });
+    const routine = routineOf([{ kind: "drive", distanceMm: WAY_MM + ON_MM, speedMmPerS: 30 }]);
+    const { outcome, recording } = recordTrial(
+      compileTrial(project, routine, { drift: false, spread: false }),
+      0,
+      0,
+    );
+    const end = robotAt(recording, recording.durationS);
+    expect(outcome.jams).toBe(1);
+    expect(Math.hypot(end.xMm - start.x, end.yMm - start.y)).toBeCloseTo(WAY_MM, 1);
+  });
+});
