@@ -30,6 +30,8 @@ export const vy = new Float64Array(SLOTS);
 export const sx = new Float64Array(SLOTS);
 export const sy = new Float64Array(SLOTS);
 export const mode = new Uint8Array(SLOTS);
+/** 1: the ball stays in touch with the robot during this step; what it closes by then is the step's own doing and does not bounce. */
+export const inHand = new Uint8Array(SLOTS);
 
 /** Radius, mm. */
 export const radius = new Float64Array(SLOTS);

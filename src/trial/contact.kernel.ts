@@ -3,6 +3,7 @@ import {
   ballFriction,
   bx,
   by,
+  inHand,
   mass,
   mode,
   OUT,
@@ -116,7 +117,7 @@ function meetRobot(i: number, first: boolean): void {
     face[1] = ny;
     face[2] = ux;
     face[3] = uy;
-    face[4] = first ? robotBounce[i]! : 0;
+    face[4] = first && inHand[i] === 0 ? robotBounce[i]! : 0;
     face[5] = robotFriction[i]!;
     const closing = strikeFace(i);
     if (closing > 0) stirred[i] = 1;

@@ -4,6 +4,7 @@ import {
   bx,
   by,
   halt,
+  inHand,
   mode,
   OUT,
   phaseOf,
@@ -58,8 +59,6 @@ export const settings = {
 export const awake = new Uint8Array(MAX_BALLS);
 /** Progress of this move at which the robot touches a resting ball. */
 const touchQ = new Float64Array(MAX_BALLS);
-/** 1: the ball stays in touch with the robot during this step. */
-const inHand = new Uint8Array(MAX_BALLS);
 const fromX = new Float64Array(MAX_BALLS);
 const fromY = new Float64Array(MAX_BALLS);
 
