@@ -3,16 +3,19 @@ import { robotOutline } from "../model/outline.ts";
 import type { Move } from "../model/routine.ts";
 import { PI } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
+import { moveDurationS } from "../motion/duration.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Walker } from "../motion/walker.ts";
 import { cos, sin, wrapAngle } from "../num/elementary.ts";
+import { Guard } from "./guard.ts";
 import type { Scene } from "./scene.ts";
 
 /** Turns and drives smaller than this are left out: far below what a robot can do. */
 const SMALLEST_TURN_RAD = 1e-4;
 const SMALLEST_DRIVE_MM = 0.5;
-/** Step by which room for a turn is looked for, mm. */
+/** First way driven to make room for a turn, mm, and the ratio of each next one to it. */
 const ROOM_STEP_MM = 30;
+const ROOM_GROWTH = 1.5;
 /** How far outside the walls' lines a part of the robot may be by rounding, mm. */
 const OUTSIDE_TOL_MM = 0.01;
 
@@ -34,14 +37,14 @@ export class RoutineBuilder {
   /** Speed of straight stretches. */
   readonly speedMmPerS: number;
   private readonly walker: Walker;
-  private readonly guard: Walker;
+  private readonly guard: Guard;
   private readonly hull: readonly PointMm[];
 
   constructor(scene: Scene, speedMmPerS: number) {
     this.scene = scene;
     this.speedMmPerS = speedMmPerS;
     this.walker = new Walker(scene.project);
-    this.guard = new Walker(scene.grown);
+    this.guard = new Guard(scene.grown);
     const { footprint, ground } = robotOutline(scene.project.robot);
     this.hull = convexHull([...footprint, ...ground]);
   }
@@ -79,9 +82,9 @@ export class RoutineBuilder {
   }
 
   /** On the spot, left positive. */
-  turn(angleRad: number): boolean {
+  turn(angleRad: number, atMostRadPerS = Number.POSITIVE_INFINITY): boolean {
     if (Math.abs(angleRad) < SMALLEST_TURN_RAD) return true;
-    const rateRadPerS = this.scene.project.robot.drive.turnRateRadPerS;
+    const rateRadPerS = Math.min(this.scene.project.robot.drive.turnRateRadPerS, atMostRadPerS);
     return this.clearMove({ kind: "turn", angleRad, rateRadPerS });
   }
 
@@ -89,6 +92,33 @@ export class RoutineBuilder {
   arc(radiusMm: number, angleRad: number, speedMmPerS = this.speedMmPerS): boolean {
     if (Math.abs(angleRad) < SMALLEST_TURN_RAD) return true;
     return this.clearMove({ kind: "arc", distanceMm: radiusMm * Math.abs(angleRad), angleRad, speedMmPerS });
+  }
+
+  wait(durationS: number): boolean {
+    return this.clearMove({ kind: "wait", durationS });
+  }
+
+  /** The way of an earlier move run backward, at the given speed. `lengthMm`: how far a "to the wall" really went. */
+  undo(move: Move, lengthMm: number, speedMmPerS: number): boolean {
+    switch (move.kind) {
+      case "drive":
+        return this.drive(-move.distanceMm, speedMmPerS);
+      case "toWall":
+        return this.drive(move.distanceMm + move.overrunMm < 0 ? lengthMm : -lengthMm, speedMmPerS);
+      case "turn":
+        return this.turn(-move.angleRad);
+      case "arc":
+        return this.clearMove({
+          ...move,
+          distanceMm: -move.distanceMm,
+          angleRad: -move.angleRad,
+          speedMmPerS,
+        });
+      case "wait":
+        return true;
+      default:
+        return move satisfies never;
+    }
   }
 
   /** On the spot to a heading: the short way round, else the long one. */
@@ -102,7 +132,7 @@ export class RoutineBuilder {
     if (this.face(headingRad)) return true;
     const { tipRadiusMm, rearMm } = this.scene.reach;
     const most = 2 * tipRadiusMm + rearMm;
-    for (let shift = ROOM_STEP_MM; shift <= most; shift += ROOM_STEP_MM) {
+    for (let shift = ROOM_STEP_MM; shift <= most; shift *= ROOM_GROWTH) {
       for (const sign of [-1, 1]) {
         if (this.attempt(() => this.drive(sign * shift) && this.face(headingRad))) return true;
       }
@@ -115,12 +145,14 @@ export class RoutineBuilder {
     const { widthMm, heightMm, project } = this.scene;
     const freeMm = this.walker.freeWayMm(sign);
     if (freeMm > Math.min(mostMm, widthMm + heightMm)) return false;
-    const before = this.outsideMm();
+    const before = this.outsideMm(this.pose);
     const overrunMm = sign * Math.max(project.settings.overrunMm, this.brakingMm(speedMmPerS));
     return this.attempt(() => {
       const move: Move = { kind: "toWall", distanceMm: sign * freeMm, overrunMm, speedMmPerS };
       this.moves.push(move);
-      return this.walker.advance(move).touched && this.outsideMm() <= Math.max(before, OUTSIDE_TOL_MM);
+      return (
+        this.walker.advance(move).touched && this.outsideMm(this.pose) <= Math.max(before, OUTSIDE_TOL_MM)
+      );
     });
   }
 
@@ -144,30 +176,23 @@ export class RoutineBuilder {
   /** Two corners of the outline at one wall. */
   private liesFlat(): boolean {
     const { widthMm, heightMm } = this.scene;
-    const corners = this.corners();
+    const corners = this.corners(this.pose);
     const flatMm = 0.5;
     const at = (gap: (p: PointMm) => number) => corners.filter((p) => gap(p) < flatMm).length >= 2;
-    return (
-      at((p) => p.xMm) || at((p) => p.yMm) || at((p) => widthMm - p.xMm) || at((p) => heightMm - p.yMm)
-    );
+    return at((p) => p.xMm) || at((p) => p.yMm) || at((p) => widthMm - p.xMm) || at((p) => heightMm - p.yMm);
   }
 
   private clearMove(move: Move): boolean {
-    const before = this.outsideMm();
-    const mark = this.mark();
-    this.guard.pose = mark.pose;
-    if (this.guard.advance(move).touched) return false;
-    this.walker.advance(move);
-    if (this.outsideMm() > Math.max(before, OUTSIDE_TOL_MM)) {
-      this.rewind(mark);
-      return false;
-    }
+    const from = this.pose;
+    const to = this.guard.poseAfter(from, move);
+    if (to === null || this.outsideMm(to) > Math.max(this.outsideMm(from), OUTSIDE_TOL_MM)) return false;
+    this.walker.pose = to;
+    this.walker.timeS += moveDurationS(this.scene.project.robot.drive, move);
     this.moves.push(move);
     return true;
   }
 
-  private corners(): readonly PointMm[] {
-    const { xMm, yMm, headingRad } = this.pose;
+  private corners({ xMm, yMm, headingRad }: Pose): readonly PointMm[] {
     const c = cos(headingRad);
     const s = sin(headingRad);
     return this.hull.map((p) => ({
@@ -177,11 +202,19 @@ export class RoutineBuilder {
   }
 
   /** How far the outline sticks out of the rectangle, mm: only in the doorway can it. */
-  private outsideMm(): number {
-    const { widthMm, heightMm } = this.scene;
-    return this.corners().reduce(
-      (most, p) => Math.max(most, -p.xMm, -p.yMm, p.xMm - widthMm, p.yMm - heightMm),
-      0,
-    );
+  private outsideMm(pose: Pose): number {
+    const { xMm, yMm, headingRad } = pose;
+    const { widthMm, heightMm, reach } = this.scene;
+    const inner = Math.min(xMm, yMm, widthMm - xMm, heightMm - yMm);
+    if (inner > reach.tipRadiusMm) return 0;
+    const c = cos(headingRad);
+    const s = sin(headingRad);
+    let most = 0;
+    for (const p of this.hull) {
+      const x = xMm + c * p.xMm - s * p.yMm;
+      const y = yMm + s * p.xMm + c * p.yMm;
+      most = Math.max(most, -x, -y, x - widthMm, y - heightMm);
+    }
+    return most;
   }
 }

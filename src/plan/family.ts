@@ -10,6 +10,8 @@ export interface Variant {
   readonly params: Readonly<Record<string, number | string | boolean>>;
   /** Which way round the frame is taken: its x axis along the longer or the shorter side of the zone. */
   readonly longFirst: boolean;
+  /** Room beside walls on top of the settings' clearance, mm. */
+  readonly extraBerthMm: number;
   readonly runs: (scene: Scene) => readonly PushRun[];
 }
 
@@ -20,4 +22,33 @@ export interface Family {
   /** Name in plain words, unique. */
   readonly pattern: string;
   readonly variants: readonly Variant[];
+}
+
+/** Every combination of the listed values, first list slowest. */
+export function combinations<T extends Readonly<Record<string, readonly unknown[]>>>(
+  lists: T,
+): readonly { readonly [K in keyof T]: T[K][number] }[] {
+  type Choice = { readonly [K in keyof T]: T[K][number] };
+  return Object.entries(lists).reduce<readonly Choice[]>(
+    (made, [name, values]) => made.flatMap((one) => values.map((value) => ({ ...one, [name]: value }))),
+    [{} as Choice],
+  );
+}
+
+export function percent(share: number): number {
+  return Math.round(100 * share);
+}
+
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/** "a, b, c" without the empty ones. */
+export function listed(...parts: readonly string[]): string {
+  return parts.filter((part) => part !== "").join(", ");
+}
+
+/** Parameters in short, joined for an id. */
+export function coded(...parts: readonly string[]): string {
+  return parts.filter((part) => part !== "").join("-");
 }

@@ -1,128 +1,139 @@
-import { PI } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
-import { atan2, cos, sin, wrapAngle } from "../num/elementary.ts";
-import type { RoutineBuilder } from "./builder.ts";
-import type { Scene } from "./scene.ts";
+import { cos, sin } from "../num/elementary.ts";
+import type { Mark, RoutineBuilder } from "./builder.ts";
+import { brakingSpeed, curveRate, runOnMm } from "./carry.ts";
+import { direction, distance, type RoundedCorner, roundedCorners, type Waypoint } from "./rounding.ts";
 import { beforeWedgeMm } from "./target.ts";
-import { arriveAt, leaveWedge } from "./transfer.ts";
+import { arriveAt, leaveWedge, retrace } from "./transfer.ts";
 
-/** One push through the zone: along straight stretches with rounded corners. Patterns are lists of these. */
+/** One push through the zone. Patterns are lists of these. */
 export interface PushRun {
-  /** At least two; the robot's origin starts at the first, facing the second. */
-  readonly points: readonly PointMm[];
-  /** Radius of the corners; smaller where a stretch is too short; 0 turns on the spot. */
-  readonly radiusMm: number;
+  /**
+   * Ways to do it, the best first: polylines with rounded corners, at least two points each. The robot's origin starts
+   * at the first, facing the second. The first way that has room is taken.
+   */
+  readonly ways: readonly (readonly Waypoint[])[];
   /** Back up from the start as far as the clearance allows, so that nothing behind it is left out. */
   readonly backUp: boolean;
-  /** Square up on the wall behind the start, if there is one. */
-  readonly squareUp: boolean;
+  /** Headings in which the robot backs into the wall behind the start and squares up, before it takes the heading of the run. */
+  readonly squareUps: readonly number[];
   /** How it ends: against a wall or the wedge, or at the last point. */
   readonly end: "wall" | "stop";
-  /** Afterwards only off the wall, or back along the last stretch (which is swept) to where that began. */
-  readonly retreat: "off" | "along";
+  /** Afterwards only off the wall, or all the way back as it came: along what is swept, so that nothing is pushed away. */
+  readonly retreat: "off" | "back";
 }
 
-/** Walls farther behind a start than this are not used for a square-up, in tip radii. */
-const SQUARE_UP_REACH = 2;
+/** Walls farther behind a start than this are not used, in tip radii. */
+const BEHIND_REACH = 2;
 /** Curves sharper than this are turned on the spot instead, mm. */
 const LEAST_RADIUS_MM = 40;
-/** Driven on slowly after a carried ball has come to rest in front of the robot, so that it is surely back in the pusher, mm. */
+/** Driven on slowly after a carried ball has come to rest ahead, so that it is surely back in the pusher, mm. */
 const CATCH_UP_MM = 40;
-/** A square-up or a run along the wedge may turn the robot by this much before the way back counts as another line, rad. */
-const SAME_LINE_RAD = 0.03;
 
-/** Drives to the start, does the push and comes off the wall. False, and nothing done, where any part has no room. */
+/** Time in which carried balls come to rest after a turn, s. */
+const SETTLE_S = 0.5;
+
+/** Drives to the start, does the push and comes off the wall. False, and nothing done, where no way has room. */
 export function pushAlong(builder: RoutineBuilder, run: PushRun): boolean {
-  const [first, second] = run.points;
-  if (first === undefined || second === undefined) return false;
-  const headingRad = direction(first, second);
-  return builder.attempt(() => {
-    if (!arriveAt(builder, { ...first, headingRad })) return false;
-    if (run.backUp) {
-      const backMm = builder.freeWayMm(-1) - builder.scene.clearanceMm;
-      if (backMm > 0 && backMm < SQUARE_UP_REACH * builder.scene.reach.tipRadiusMm) builder.drive(-backMm);
+  const before = builder.mark();
+  let at = "";
+  let there = false;
+  for (const way of run.ways) {
+    const [first, second] = way;
+    if (first === undefined || second === undefined) continue;
+    const headingRad = direction(first, second);
+    // Most ways of a run share their start: it is driven to once.
+    const place = `${first.xMm} ${first.yMm} ${headingRad}`;
+    if (place !== at) {
+      builder.rewind(before);
+      there = start(builder, run, first, headingRad);
+      at = place;
     }
-    if (run.squareUp) builder.squareUp(SQUARE_UP_REACH * builder.scene.reach.tipRadiusMm);
-    return follow(builder, run) && retreat(builder, run);
-  });
+    if (there && followAndRetreat(builder, run, way)) return true;
+  }
+  builder.rewind(before);
+  return false;
 }
 
-function follow(builder: RoutineBuilder, run: PushRun): boolean {
-  const { points } = run;
-  for (let i = 1; i < points.length; i++) {
-    const corner = points[i];
-    const next = points[i + 1];
-    if (corner === undefined) break;
-    if (next === undefined) return finish(builder, corner, run.end);
-    if (!roundCorner(builder, corner, next, run.radiusMm)) return false;
-  }
+function followAndRetreat(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[]): boolean {
+  const mark = builder.mark();
+  return builder.attempt(() => follow(builder, run, way) && retreat(builder, run, mark));
+}
+
+function start(builder: RoutineBuilder, run: PushRun, point: PointMm, headingRad: number): boolean {
+  for (const squareRad of run.squareUps) squareUpAt(builder, point, squareRad);
+  if (!arriveAt(builder, { ...point, headingRad })) return false;
+  if (!run.backUp) return true;
+  const backMm = builder.freeWayMm(-1) - builder.scene.clearanceMm;
+  if (backMm > 0 && backMm < BEHIND_REACH * builder.scene.reach.tipRadiusMm) builder.drive(-backMm);
   return true;
 }
 
-/** The stretch up to a corner and the curve into the next one. */
-function roundCorner(builder: RoutineBuilder, corner: PointMm, next: PointMm, radiusMm: number): boolean {
-  const { scene, pose } = builder;
-  const turnRad = wrapAngle(direction(corner, next) - pose.headingRad);
-  const before = distance(pose, corner);
-  // The curve uses the stretch before it whole and half of the one after it, which may end in a curve as well.
-  const room = Math.min(before, distance(corner, next) / 2);
-  const half = Math.abs(turnRad) / 2;
-  const tangent = half < PI / 2 - 1e-6 ? sin(half) / cos(half) : Number.POSITIVE_INFINITY;
-  const radius = Math.min(radiusMm, room / tangent);
-  if (radius < LEAST_RADIUS_MM) return carryOn(builder, before) && builder.face(direction(corner, next));
-  const speed = Math.min(builder.speedMmPerS, curveSpeed(scene, radius));
-  return carryOn(builder, before - radius * tangent) && builder.arc(radius, turnRad, speed);
+/** Where the robot cannot do it (no wall there, or the doorway), it is left out. */
+function squareUpAt(builder: RoutineBuilder, point: PointMm, headingRad: number): void {
+  builder.attempt(() => {
+    const there = arriveAt(builder, { ...point, headingRad });
+    if (!there || !builder.squareUp(BEHIND_REACH * builder.scene.reach.tipRadiusMm)) return false;
+    const { xMm, yMm } = builder.pose;
+    return builder.drive((point.xMm - xMm) * cos(headingRad) + (point.yMm - yMm) * sin(headingRad));
+  });
 }
 
-/** Gentle enough that a carried ball stays; without a carrying pusher nothing is gained by going slowly. */
-function curveSpeed(scene: Scene, radiusMm: number): number {
-  return scene.carries ? scene.carryRateRadPerS * radiusMm : Number.POSITIVE_INFINITY;
+function follow(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[]): boolean {
+  const last = way[way.length - 1];
+  if (last === undefined) return false;
+  return (
+    roundedCorners(way).every((corner) => roundCorner(builder, corner)) && finish(builder, last, run.end)
+  );
+}
+
+/** The stretch up to a corner and the turn into the next one, gentle enough that carried balls stay in the pusher. */
+function roundCorner(builder: RoutineBuilder, corner: RoundedCorner): boolean {
+  const { point, turnRad, radiusMm, tangentMm } = corner;
+  const { carry } = builder.scene;
+  const curved = radiusMm >= LEAST_RADIUS_MM;
+  const rate = carry.holds ? curveRate(carry, curved ? radiusMm : 0) : Number.POSITIVE_INFINITY;
+  if (!carryOn(builder, distance(builder.pose, point) - (curved ? tangentMm : 0))) return false;
+  const turned = curved
+    ? builder.arc(radiusMm, turnRad, Math.min(builder.speedMmPerS, rate * radiusMm))
+    : builder.turn(turnRad, rate);
+  // Carried balls stay where they are and are met again: what the square-up needs is that they lie still.
+  if (turned && point.squareUp) settleAndSquareUp(builder);
+  return turned;
+}
+
+function settleAndSquareUp(builder: RoutineBuilder): void {
+  builder.attempt(() => {
+    if (builder.scene.carry.holds) builder.wait(SETTLE_S);
+    return builder.squareUp(BEHIND_REACH * builder.scene.reach.tipRadiusMm);
+  });
 }
 
 /** A straight stretch before a curve: ends slowly enough that carried balls do not run out of the pusher. */
 function carryOn(builder: RoutineBuilder, lengthMm: number): boolean {
-  const { carries, carrySpeedMmPerS, ballDecelMmPerS2, project } = builder.scene;
-  const speed = Math.min(builder.speedMmPerS, project.robot.drive.topSpeedMmPerS);
-  if (!carries || speed <= carrySpeedMmPerS) return builder.drive(lengthMm);
-  const gain = 1 / ballDecelMmPerS2 - 1 / project.robot.drive.accelMmPerS2;
-  const slowMm = Math.max(0, (speed * speed * gain) / 2) + CATCH_UP_MM;
-  if (lengthMm < 2 * slowMm) return builder.drive(lengthMm, carrySpeedMmPerS);
-  return builder.drive(lengthMm - slowMm) && builder.drive(slowMm, carrySpeedMmPerS);
+  const { carry } = builder.scene;
+  const slow = brakingSpeed(carry);
+  if (!carry.holds || builder.speedMmPerS <= slow) return builder.drive(lengthMm);
+  const slowMm = runOnMm(carry, builder.speedMmPerS) + CATCH_UP_MM;
+  if (lengthMm < 2 * slowMm) return builder.drive(lengthMm, slow);
+  return builder.drive(lengthMm - slowMm) && builder.drive(slowMm, slow);
 }
 
 function finish(builder: RoutineBuilder, last: PointMm, end: PushRun["end"]): boolean {
   return end === "wall" ? builder.toWall(1) : builder.drive(distance(builder.pose, last));
 }
 
-function retreat(builder: RoutineBuilder, run: PushRun): boolean {
+function retreat(builder: RoutineBuilder, run: PushRun, mark: Mark): boolean {
   if (run.end === "stop") return true;
   const { scene } = builder;
+  if (run.retreat === "back" && retrace(builder, mark)) return true;
   const { tipRadiusMm } = scene.reach;
-  if (beforeWedgeMm(scene.target, builder.pose) < tipRadiusMm + scene.ballDiameterMm) leaveWedge(builder);
-  if (run.retreat === "along") return backAlong(builder, run);
+  if (beforeWedgeMm(scene.target, builder.pose) < tipRadiusMm) {
+    leaveWedge(builder);
+    return true;
+  }
   const room = builder.freeWayMm(-1) - scene.clearanceMm;
   const backMm = Math.min(scene.clearanceMm + scene.ballDiameterMm, room);
   if (backMm > 0) builder.drive(-backMm);
   return true;
-}
-
-function backAlong(builder: RoutineBuilder, run: PushRun): boolean {
-  const from = run.points[run.points.length - 2];
-  const to = run.points[run.points.length - 1];
-  if (from === undefined || to === undefined) return true;
-  const off = wrapAngle(builder.pose.headingRad - direction(from, to));
-  if (Math.abs(off) > SAME_LINE_RAD) return true;
-  if (run.squareUp && run.points.length === 2 && builder.squareUp()) return true;
-  builder.drive(-distance(builder.pose, from));
-  return true;
-}
-
-export function direction(from: PointMm, to: PointMm): number {
-  return atan2(to.yMm - from.yMm, to.xMm - from.xMm);
-}
-
-export function distance(from: PointMm, to: PointMm): number {
-  const dx = to.xMm - from.xMm;
-  const dy = to.yMm - from.yMm;
-  return Math.sqrt(dx * dx + dy * dy);
 }

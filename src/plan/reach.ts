@@ -1,6 +1,8 @@
 import { robotOutline } from "../model/outline.ts";
 import type { Robot } from "../model/robot.ts";
+import { RAD_PER_DEG } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
+import { cos, sin } from "../num/elementary.ts";
 
 /** What a pattern needs to know about a robot's outlines; robot frame, all lengths from its origin (the axle's middle), mm. */
 export interface Reach {
@@ -11,6 +13,9 @@ export interface Reach {
   /** Farthest point of all, and farthest point behind the axle: the room a turn on the spot takes. */
   readonly tipRadiusMm: number;
   readonly rearRadiusMm: number;
+  /** How far a robot that is turned away from a wall by the tilt reaches toward it: the room it needs to back in beside the wall. */
+  readonly tiltedLeftMm: number;
+  readonly tiltedRightMm: number;
   /** How far forward the ground outline goes: this much stops at the wedge's edge. */
   readonly groundFrontMm: number;
   /** How far the pusher reaches to the left and to the right (right positive), and forward. */
@@ -21,13 +26,15 @@ export interface Reach {
   readonly pusherBackMm: number;
 }
 
+/** Tilt at which a robot backs in beside a wall: less needs a longer way, more lets its rear corner swing out. */
+export const TILT_RAD = 20 * RAD_PER_DEG;
+
 /** Measures both outlines of a robot. A robot without a marked pusher edge pushes with everything it has. */
 export function reachOf(robot: Robot): Reach {
   const { footprint, pusherEdges, ground } = robotOutline(robot);
   const all = [...footprint, ...ground];
   const marked = pusherEdges.flatMap((edge) => [edge, (edge + 1) % footprint.length]);
-  const pusher =
-    marked.length === 0 ? footprint : footprint.filter((_, vertex) => marked.includes(vertex));
+  const pusher = marked.length === 0 ? footprint : footprint.filter((_, vertex) => marked.includes(vertex));
   return {
     frontMm: most(all, (p) => p.xMm),
     rearMm: most(all, (p) => 0 - p.xMm),
@@ -35,18 +42,14 @@ export function reachOf(robot: Robot): Reach {
     rightMm: most(all, (p) => 0 - p.yMm),
     tipRadiusMm: most(all, distance),
     rearRadiusMm: most(all, (p) => (p.xMm <= 0 ? distance(p) : 0)),
+    tiltedLeftMm: most(all, (p) => cos(TILT_RAD) * p.yMm - sin(TILT_RAD) * p.xMm),
+    tiltedRightMm: most(all, (p) => 0 - cos(TILT_RAD) * p.yMm - sin(TILT_RAD) * p.xMm),
     groundFrontMm: most(ground, (p) => p.xMm),
     pusherLeftMm: most(pusher, (p) => p.yMm),
     pusherRightMm: most(pusher, (p) => 0 - p.yMm),
     pusherFrontMm: most(pusher, (p) => p.xMm),
     pusherBackMm: 0 - most(pusher, (p) => 0 - p.xMm),
   };
-}
-
-/** How far the outline reaches in a direction (robot frame, unit vector), mm. */
-export function support(robot: Robot, x: number, y: number): number {
-  const { footprint, ground } = robotOutline(robot);
-  return most([...footprint, ...ground], (p) => p.xMm * x + p.yMm * y);
 }
 
 function most(points: readonly PointMm[], measure: (p: PointMm) => number): number {

@@ -2,15 +2,15 @@ import { PI, RAD_PER_DEG } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { Pose } from "../motion/pose.ts";
 import { atan2, cos, sin, wrapAngle } from "../num/elementary.ts";
-import type { RoutineBuilder } from "./builder.ts";
+import type { Mark, RoutineBuilder } from "./builder.ts";
 import { beforeWedgeMm } from "./target.ts";
 
 /** A point counts as reached within this, mm. */
 const THERE_MM = 1;
 /** Angles away from the wanted heading from which a start beside a wall is backed into, in the order tried. */
-const BACKING_RAD = [0, 15, -15, 30, -30, 45, -45, 60, -60, 90, -90].map((deg) => deg * RAD_PER_DEG);
+const BACKING_RAD = [0, 20, -20, 45, -45, 90, -90].map((deg) => deg * RAD_PER_DEG);
 /** Lengths of that backing, in tip radii. */
-const BACKING_LENGTHS = [0.6, 1, 1.5, 2];
+const BACKING_LENGTHS = [0.6, 1.2, 2];
 
 /** Turns toward a point and drives there, or turns its back to it and reverses: whichever needs the smaller turn. */
 export function reachPoint(builder: RoutineBuilder, point: PointMm): boolean {
@@ -58,18 +58,28 @@ function arriveDirectly(builder: RoutineBuilder, pose: Pose): boolean {
   return false;
 }
 
-/** Stops `lengthMm` ahead of the pose along a heading, backs into it, and turns to the wanted heading. */
+/**
+ * Stops `lengthMm` ahead of the pose along a heading, backs into it, and turns to the wanted heading. The last turn is
+ * made a little ahead of the pose, where the rear corners have room to swing.
+ */
 function backInto(builder: RoutineBuilder, pose: Pose, headingRad: number, lengthMm: number): boolean {
-  const ahead = {
-    xMm: pose.xMm + lengthMm * cos(headingRad),
-    yMm: pose.yMm + lengthMm * sin(headingRad),
+  const { rearRadiusMm, rearMm } = builder.scene.reach;
+  const aheadMm = headingRad === pose.headingRad ? 0 : rearRadiusMm - rearMm;
+  const last = {
+    xMm: pose.xMm + aheadMm * cos(pose.headingRad),
+    yMm: pose.yMm + aheadMm * sin(pose.headingRad),
+  };
+  const before = {
+    xMm: last.xMm + lengthMm * cos(headingRad),
+    yMm: last.yMm + lengthMm * sin(headingRad),
   };
   return builder.attempt(
     () =>
-      reachPoint(builder, ahead) &&
+      reachPoint(builder, before) &&
       builder.face(headingRad) &&
       builder.drive(-lengthMm) &&
-      builder.face(pose.headingRad),
+      builder.face(pose.headingRad) &&
+      builder.drive(-aheadMm),
   );
 }
 
@@ -87,4 +97,16 @@ export function leaveWedge(builder: RoutineBuilder): void {
   const room = builder.freeWayMm(-1) - clearanceMm;
   const backMm = Math.min(missing / rate, room);
   if (backMm > 0) builder.drive(-backMm);
+}
+
+/** Back along everything done since the mark, last move first, at the highest speed: nothing is carried. */
+export function retrace(builder: RoutineBuilder, since: Mark): boolean {
+  const done = builder.moves.slice(since.moveCount).reverse();
+  return builder.attempt(() =>
+    done.every((move, i) => {
+      // Only the last move of a run is one "to the wall": what is left to go was not driven.
+      const length = i === 0 && move.kind === "toWall" ? Math.abs(move.distanceMm) : 0;
+      return builder.undo(move, length, builder.scene.topSpeedMmPerS);
+    }),
+  );
 }

@@ -1,0 +1,50 @@
+import { closingRuns, farWallOf } from "./closing.ts";
+import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import type { PushRun } from "./pushRun.ts";
+import { laneAsides, laneRun } from "./routes.ts";
+import type { Scene } from "./scene.ts";
+
+interface Choice {
+  readonly longFirst: boolean;
+  readonly spacing: number;
+  readonly closing: number;
+  readonly squareUps: boolean;
+}
+
+/** Parallel lanes from the far wall, each carried on to the wedge; back the same way, then the next one, outermost first. */
+export const CARRIED_LANES: Family = {
+  id: "carry",
+  pattern: "Lanes carried to the wedge",
+  variants: combinations({
+    longFirst: [true, false],
+    spacing: [0.7, 0.9],
+    closing: [0, 1],
+    squareUps: [false, true],
+  }).map(variant),
+};
+
+function variant(choice: Choice): Variant {
+  const { longFirst, spacing, closing, squareUps } = choice;
+  const side = longFirst ? "long" : "short";
+  return {
+    code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
+    label: listed(
+      `along the ${side} side`,
+      `${percent(spacing)} % of the pusher apart`,
+      closing > 0 ? counted(closing, "closing wall run") : "",
+      squareUps ? "squares up before each" : "",
+    ),
+    params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
+    longFirst,
+    extraBerthMm: 0,
+    runs: (scene) => [...lanes(scene, spacing, squareUps), ...closingRuns(scene, closing, squareUps)],
+  };
+}
+
+function lanes(scene: Scene, spacing: number, squareUps: boolean): readonly PushRun[] {
+  return [...laneAsides(scene, "x", spacing)]
+    .reverse()
+    .map((aside) =>
+      laneRun(scene, "x", aside, true, { retreat: "back", squareUps: squareUps ? farWallOf("x") : [] }),
+    );
+}

@@ -1,0 +1,64 @@
+import { closingRuns } from "./closing.ts";
+import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { beforeWedge, pusherWidthMm, roomyMm } from "./place.ts";
+import type { PushRun } from "./pushRun.ts";
+import type { Scene } from "./scene.ts";
+
+interface Choice {
+  readonly spacing: number;
+  readonly closing: number;
+  readonly back: boolean;
+}
+
+/** Parallel lanes square to the wedge's long side, toward the corner: the middle ones end on the wedge, the others at the closing walls. */
+export const DIAGONAL: Family = {
+  id: "diag",
+  pattern: "Diagonal lanes",
+  variants: combinations({ spacing: [0.7, 0.9], closing: [0, 2], back: [false, true] }).map(variant),
+};
+
+function variant(choice: Choice): Variant {
+  const { spacing, closing, back } = choice;
+  return {
+    code: coded(`s${percent(spacing)}`, `c${closing}`, back ? "b" : ""),
+    label: listed(
+      `${percent(spacing)} % of the pusher apart`,
+      closing > 0 ? counted(closing, "closing wall run") : "",
+      back ? "goes back along each lane" : "",
+    ),
+    params: { spacingFrac: spacing, closingRuns: closing, back },
+    longFirst: true,
+    extraBerthMm: 0,
+    runs: (scene) => [...diagonals(scene, spacing, back), ...closingRuns(scene, closing, false)],
+  };
+}
+
+/** From the outside in, by turns on both sides, so that the last lane is the one onto the wedge. */
+export function diagonals(scene: Scene, spacing: number, back: boolean): readonly PushRun[] {
+  const step = spacing * pusherWidthMm(scene);
+  const reach = scene.widthMm + scene.heightMm;
+  const most = Math.ceil(reach / step);
+  const asides = Array.from({ length: most }, (_, i) => (most - 1 - i) * step).flatMap((aside) =>
+    aside === 0 ? [0] : [aside, -aside],
+  );
+  return asides.flatMap((aside) => diagonalLane(scene, aside, back));
+}
+
+/** None where the lane would be too short to be one. */
+function diagonalLane(scene: Scene, asideMm: number, back: boolean): readonly PushRun[] {
+  const { target, widthMm, heightMm } = scene;
+  const room = roomyMm(scene);
+  const foot = beforeWedge(scene, 0, asideMm);
+  const start = Math.min((widthMm - room - foot.xMm) / target.nx, (heightMm - room - foot.yMm) / target.ny);
+  const end = Math.max(0, (room - foot.xMm) / target.nx, (room - foot.yMm) / target.ny);
+  if (start < end + room / 2) return [];
+  return [
+    {
+      ways: [[beforeWedge(scene, start, asideMm), foot]],
+      backUp: true,
+      squareUps: [],
+      end: "wall",
+      retreat: back ? "back" : "off",
+    },
+  ];
+}

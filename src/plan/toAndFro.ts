@@ -1,0 +1,64 @@
+import { closingRuns, cornerPushes } from "./closing.ts";
+import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { besideMm, evenly, homeOf, pusherWidthMm, roomyMm } from "./place.ts";
+import type { PushRun } from "./pushRun.ts";
+import type { Waypoint } from "./rounding.ts";
+import type { Scene } from "./scene.ts";
+
+interface Choice {
+  readonly longFirst: boolean;
+  readonly spacing: number;
+  readonly closing: number;
+  readonly squareUps: boolean;
+}
+
+/** To and fro in parallel lanes from the far wall to the closing wall without ever going back; then closing wall runs. */
+export const TO_AND_FRO: Family = {
+  id: "mow",
+  pattern: "Lanes to and fro",
+  variants: combinations({
+    longFirst: [true, false],
+    spacing: [0.65, 0.9],
+    closing: [1, 2],
+    squareUps: [false, true],
+  }).map(variant),
+};
+
+function variant(choice: Choice): Variant {
+  const { longFirst, spacing, closing, squareUps } = choice;
+  const side = longFirst ? "long" : "short";
+  return {
+    code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
+    label: listed(
+      `along the ${side} side`,
+      `${percent(spacing)} % of the pusher apart`,
+      counted(closing, "closing wall run"),
+      squareUps ? "squares up at each lane's start" : "",
+    ),
+    params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
+    longFirst,
+    extraBerthMm: 0,
+    runs: (scene) => [
+      mow(scene, spacing, squareUps),
+      ...closingRuns(scene, closing, squareUps),
+      ...cornerPushes(scene, 1),
+    ],
+  };
+}
+
+/** One long run: the lanes from the far wall y = height downward, as far as the robot can still turn, the last toward the closing wall x = 0. */
+export function mow(scene: Scene, spacing: number, squareUps: boolean): PushRun {
+  const { target, widthMm } = scene;
+  const room = roomyMm(scene);
+  const rows = evenly(homeOf(scene).yMm, room, spacing * pusherWidthMm(scene));
+  const points = rows.flatMap((yMm, i): readonly Waypoint[] => {
+    const homeward = (rows.length - 1 - i) % 2 === 0;
+    // The wedge shortens the lanes beside it.
+    const near = yMm < target.legYMm + besideMm(scene, "x") ? target.legXMm + room / 2 : room;
+    const right: Waypoint = { xMm: widthMm - room, yMm };
+    const left: Waypoint = { xMm: near, yMm };
+    const start = homeward ? right : left;
+    return [{ ...start, squareUp: squareUps && i > 0 }, homeward ? left : right];
+  });
+  return { ways: [points], backUp: true, squareUps: [], end: "stop", retreat: "off" };
+}
