@@ -16,8 +16,6 @@ export interface Candidate {
   readonly trials: number;
   /** null until the first batch. */
   readonly summary: StressSummary | null;
-  /** null until measured. */
-  readonly coverageFrac: number | null;
   /** Why it could not be tested; null if it could. */
   readonly fault: string | null;
 }
@@ -31,7 +29,6 @@ export function newCandidate(project: Project, routine: Routine): Candidate {
     batches: [],
     trials: 0,
     summary: null,
-    coverageFrac: null,
     fault: null,
   };
 }

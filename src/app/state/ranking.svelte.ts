@@ -1,6 +1,7 @@
 import { CHUNK_TRIALS } from "../../jobs/chunks.ts";
 import type { Project } from "../../model/project.ts";
-import type { Routine } from "../../model/routine.ts";
+import type { MissingFamily } from "../../plan/catalogue.ts";
+import type { Planner } from "../planning/planner.ts";
 import { byRank, type Candidate, newCandidate, withBatch } from "./candidate.ts";
 import { SEED } from "./seed.ts";
 import type { Workers } from "./workers.ts";
@@ -15,14 +16,15 @@ interface Round {
 
 /** A first answer soon, then a firm one, then a close look at those that matter. */
 const ROUNDS: readonly Round[] = [
-  { trials: 40, words: "First look: 40 runs of each routine" },
+  { trials: 20, words: "First look: 20 runs of each routine" },
+  { trials: 100, words: "Second look: 100 runs of each routine" },
   { trials: 300, words: "Closer look: 300 runs of each routine" },
   { trials: 1000, best: 10, words: "The ten best: 1000 runs of each" },
 ];
 /** The list is shown anew at most this often, ms: rows must not dance. */
 const PUBLISH_MS = 250;
 
-export type RankingStatus = "idle" | "running" | "stopped" | "done";
+export type RankingStatus = "idle" | "running" | "stopped" | "done" | "failed";
 
 /** Ranks a project's routines by stress tests in the workers, round after round. */
 export class Ranking {
@@ -31,13 +33,18 @@ export class Ranking {
   status = $state<RankingStatus>("idle");
   /** What is being done, in words. */
   doing = $state("");
-  /** Share of this work that is done, 0 … 1. */
-  doneFrac = $state(0);
+  /** Share of this work that is done, 0 … 1; null while that cannot be said. */
+  doneFrac = $state<number | null>(null);
+  /** Patterns that give no routine for this project, and why. */
+  missing = $state.raw<readonly MissingFamily[]>([]);
+  /** What went wrong, for the status "failed". */
+  fault = $state("");
   /** Whether every routine has its first result. */
   hasFirstLook = $state(false);
   /** Called after each round, when the order is worth acting on. */
   onRound: () => void = () => {};
   readonly #pool: Workers;
+  readonly #planner: Planner;
   #project: Project | null = null;
   #byId = new Map<string, Candidate>();
   #abort = new AbortController();
@@ -45,15 +52,17 @@ export class Ranking {
   #doneTasks = 0;
   #allTasks = 1;
 
-  constructor(pool: Workers) {
+  constructor(pool: Workers, planner: Planner) {
     this.#pool = pool;
+    this.#planner = planner;
   }
 
   /** Drops whatever is under way and starts over. Resolves when all is done or stopped. */
-  async start(project: Project, routines: readonly Routine[]): Promise<void> {
+  async start(project: Project): Promise<void> {
     this.#abort.abort();
     this.#project = project;
-    this.#byId = new Map(routines.map((routine) => [routine.id, newCandidate(project, routine)]));
+    this.#byId = new Map();
+    this.missing = [];
     this.hasFirstLook = false;
     this.#publish(true);
     await this.resume();
@@ -66,6 +75,8 @@ export class Ranking {
     const abort = new AbortController();
     this.#abort = abort;
     this.status = "running";
+    this.doneFrac = null;
+    if (this.#byId.size === 0 && !(await this.#plan(project, abort.signal))) return;
     this.#countTasks();
     for (const round of ROUNDS) {
       this.doing = round.words;
@@ -77,10 +88,6 @@ export class Ranking {
       this.#publish(true);
       this.onRound();
     }
-    this.doing = "Measuring coverage";
-    await Promise.all(this.#ids().map((id) => this.#cover(project, id, abort.signal)));
-    if (abort.signal.aborted) return;
-    this.#publish(true);
     this.status = "done";
   }
 
@@ -89,6 +96,24 @@ export class Ranking {
     this.#abort.abort();
     this.#publish(true);
     this.status = "stopped";
+  }
+
+  /** Whether there are routines to test now. */
+  async #plan(project: Project, signal: AbortSignal): Promise<boolean> {
+    this.doing = "Working out routines for this zone";
+    try {
+      const { routines, missing } = await this.#planner(project, signal);
+      if (signal.aborted) return false;
+      this.#byId = new Map(routines.map((routine) => [routine.id, newCandidate(project, routine)]));
+      this.missing = missing;
+      this.#publish(true);
+      return true;
+    } catch (reason) {
+      if (signal.aborted) return false;
+      this.fault = reason instanceof Error ? reason.message : String(reason);
+      this.status = "failed";
+      return false;
+    }
   }
 
   /** Ids, best first. */
@@ -113,20 +138,6 @@ export class Ranking {
     }
   }
 
-  async #cover(project: Project, id: string, signal: AbortSignal): Promise<void> {
-    const candidate = this.#byId.get(id);
-    if (!candidate || candidate.fault !== null || candidate.coverageFrac !== null) return;
-    await this.#update(id, signal, async () => {
-      const { coverageFrac } = await this.#pool.run(
-        project,
-        candidate.routine,
-        { kind: "coverage" },
-        { signal },
-      );
-      return { ...candidate, coverageFrac };
-    });
-  }
-
   /** A routine that cannot be tested keeps its place with the reason; the others go on. */
   async #update(id: string, signal: AbortSignal, work: () => Promise<Candidate>): Promise<void> {
     const before = this.#byId.get(id);
@@ -139,6 +150,7 @@ export class Ranking {
       this.#byId.set(id, { ...before, fault: reason instanceof Error ? reason.message : String(reason) });
     }
     this.#doneTasks += 1;
+    this.doneFrac = Math.min(1, this.#doneTasks / this.#allTasks);
     this.#publish(false);
   }
 
@@ -152,14 +164,12 @@ export class Ranking {
         tasks += chunks(round.trials, Math.max(before, candidate.trials));
       }
     }
-    tasks += candidates.filter((candidate) => candidate.coverageFrac === null).length;
     this.#doneTasks = 0;
     this.#allTasks = Math.max(1, tasks);
     this.doneFrac = 0;
   }
 
   #publish(now: boolean): void {
-    this.doneFrac = Math.min(1, this.#doneTasks / this.#allTasks);
     const clock = performance.now();
     if (!now && clock < this.#publishAt) return;
     this.#publishAt = clock + PUBLISH_MS;

@@ -2,9 +2,10 @@ import type { Issue } from "../../model/issue.ts";
 import { parseProject } from "../../model/parse.ts";
 import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
-import { generateRoutines } from "../../plan/catalogue.ts";
 import { DEFAULT_FIELD, SHIPPED_FIELDS } from "../fields.ts";
+import type { Planner } from "../planning/planner.ts";
 import type { Candidate } from "./candidate.ts";
+import { Coverages } from "./coverages.svelte.ts";
 import { Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
 import { forgetSetting, readSetting, writeSetting } from "./settings.ts";
@@ -27,6 +28,7 @@ export class Workbench {
   chosenId = $state("");
   readonly ranking: Ranking;
   readonly runs: Runs;
+  readonly coverages: Coverages;
   readonly chosen = $derived(this.#find(this.chosenId));
   /** Place of the chosen routine, 1 for the best. */
   readonly rank = $derived.by(
@@ -39,9 +41,10 @@ export class Workbench {
   );
   #choseSelf = false;
 
-  constructor(pool: Workers) {
-    this.ranking = new Ranking(pool);
+  constructor(pool: Workers, planner: Planner) {
+    this.ranking = new Ranking(pool, planner);
     this.ranking.onRound = () => this.#followBest();
+    this.coverages = new Coverages(pool);
     this.runs = new Runs(pool, () => {
       const { project, chosen } = this;
       return project && chosen ? { project, candidate: chosen } : null;
@@ -91,7 +94,7 @@ export class Workbench {
     this.chosenId = "";
     this.#choseSelf = false;
     this.project = parsed.value;
-    void this.ranking.start(parsed.value, generateRoutines(parsed.value));
+    void this.ranking.start(parsed.value);
     return true;
   }
 
@@ -104,11 +107,13 @@ export class Workbench {
   }
 
   #choose(id: string): void {
-    if (id === this.chosenId || !this.#find(id)) return;
+    const candidate = this.#find(id);
+    if (!this.project || !candidate || id === this.chosenId) return;
     const { watching } = this.runs;
     this.chosenId = id;
     this.runs.clear();
     void this.runs.show(this.runs.index, watching);
+    void this.coverages.ask(this.project, candidate.routine);
   }
 
   #find(id: string): Candidate | null {

@@ -1,10 +1,13 @@
 import type { Rate } from "../../num/interval.ts";
 import { countWords } from "../../report/lengthWords.ts";
 import { rateWords } from "../../report/rateWords.ts";
+import type { RankingStatus } from "../state/ranking.svelte.ts";
 
 /** Where the work stands, for the sentence that says what to do next. */
 export interface Standing {
   readonly hasProject: boolean;
+  /** Of the ranking. */
+  readonly status: RankingStatus;
   readonly hasFirstLook: boolean;
   readonly routines: number;
   readonly bestRate: Rate | null;
@@ -18,6 +21,11 @@ export interface Standing {
 export function guideWords(standing: Standing): string {
   const { bestRate } = standing;
   if (!standing.hasProject) return "Opening the field…";
+  if (standing.status === "failed")
+    return "For this zone no routines could be worked out: the reason stands in the list.";
+  if (standing.status === "stopped" && !standing.hasFirstLook)
+    return "Stopped before the first answers. Press Go on to have them.";
+  if (standing.routines === 0) return "Working out routines for this zone. This takes a moment.";
   if (!standing.hasFirstLook || !bestRate) {
     return `Trying ${countWords(standing.routines, "routine")} in this zone. First answers in a moment.`;
   }

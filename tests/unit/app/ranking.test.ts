@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
-import { describe, expect, it } from "vitest";
+import { beforeEach, describe, expect, it } from "vitest";
+import type { Planner } from "../../../src/app/planning/planner.ts";
 import { Ranking } from "../../../src/app/state/ranking.svelte.ts";
 import type { Workers } from "../../../src/app/state/workers.ts";
 import { parseProject } from "../../../src/model/parse.ts";
@@ -51,23 +52,33 @@ function workers(
     await Promise.resolve();
     signal?.throwIfAborted();
     before(routine, task.kind, task.from ?? 0, task.to ?? 0);
-    if (task.kind === "coverage") return { coverageFrac: 0.9 };
     return batchOf(routine, task.from ?? 0, task.to ?? 0);
   };
   return { run } as unknown as Workers;
 }
 
+let planned = routines;
+const planner: Planner = async (_, signal) => {
+  const answer = { routines: planned, missing: [] };
+  await Promise.resolve();
+  signal.throwIfAborted();
+  return answer;
+};
+beforeEach(() => {
+  planned = routines;
+});
+
 describe("the ranking's rounds", () => {
   it("give every routine a first look, then more, and most to the ten best", async () => {
-    const ranking = new Ranking(workers());
+    const ranking = new Ranking(workers(), planner);
     const rounds: number[][] = [];
     ranking.onRound = () => rounds.push(ranking.candidates.map((each) => each.trials));
-    await ranking.start(project, routines);
-    expect(rounds[0]).toEqual(new Array(14).fill(40));
-    expect(rounds[1]).toEqual(new Array(14).fill(300));
-    expect(rounds[2]).toEqual([...new Array(10).fill(1000), ...new Array(4).fill(300)]);
+    await ranking.start(project);
+    expect(rounds[0]).toEqual(new Array(14).fill(20));
+    expect(rounds[1]).toEqual(new Array(14).fill(100));
+    expect(rounds[2]).toEqual(new Array(14).fill(300));
+    expect(rounds[3]).toEqual([...new Array(10).fill(1000), ...new Array(4).fill(300)]);
     expect(ranking.candidates.map((each) => each.routine.id).slice(0, 3)).toEqual(["r13", "r12", "r11"]);
-    expect(ranking.candidates.every((each) => each.coverageFrac === 0.9)).toBe(true);
     expect(ranking.status).toBe("done");
     expect(ranking.doneFrac).toBe(1);
   });
@@ -80,8 +91,9 @@ describe("the ranking's rounds", () => {
         expect(from).toBe(asked.get(routine.id) ?? 0);
         asked.set(routine.id, to);
       }),
+      planner,
     );
-    await ranking.start(project, routines);
+    await ranking.start(project);
     expect(asked.get("r13")).toBe(1000);
   });
 
@@ -92,10 +104,11 @@ describe("the ranking's rounds", () => {
         tasks += 1;
         if (tasks === 30) ranking.cancel();
       }),
+      planner,
     );
-    await ranking.start(project, routines);
+    await ranking.start(project);
     expect(ranking.status).toBe("stopped");
-    expect(ranking.candidates.every((each) => each.trials >= 40)).toBe(true);
+    expect(ranking.candidates.every((each) => each.trials >= 20)).toBe(true);
     const known = ranking.candidates.reduce((sum, each) => sum + each.trials, 0);
     await ranking.resume();
     expect(ranking.status).toBe("done");
@@ -108,17 +121,38 @@ describe("the ranking's rounds", () => {
       workers((routine) => {
         if (routine.id === "r5") throw new Error("no way through the doorway");
       }),
+      planner,
     );
-    await ranking.start(project, routines);
+    await ranking.start(project);
     expect(ranking.status).toBe("done");
     expect(ranking.candidates.at(-1)?.fault).toBe("no way through the doorway");
     expect(ranking.candidates.filter((each) => each.fault !== null)).toHaveLength(1);
   });
 
+  it("can be cancelled while the routines are worked out, and tried again", async () => {
+    const ranking = new Ranking(workers(), planner);
+    const started = ranking.start(project);
+    ranking.cancel();
+    await started;
+    expect(ranking.status).toBe("stopped");
+    expect(ranking.candidates).toEqual([]);
+    await ranking.resume();
+    expect(ranking.status).toBe("done");
+  });
+
+  it("say so when no routines can be worked out", async () => {
+    const ranking = new Ranking(workers(), () => Promise.reject(new Error("the zone is too narrow")));
+    await ranking.start(project);
+    expect(ranking.status).toBe("failed");
+    expect(ranking.fault).toBe("the zone is too narrow");
+  });
+
   it("forget the project before when another one is opened meanwhile", async () => {
-    const ranking = new Ranking(workers());
-    const first = ranking.start(project, routines);
-    const second = ranking.start(project, routines.slice(0, 3));
+    const ranking = new Ranking(workers(), planner);
+    planned = routines;
+    const first = ranking.start(project);
+    planned = routines.slice(0, 3);
+    const second = ranking.start(project);
     await Promise.all([first, second]);
     expect(ranking.candidates.map((each) => each.routine.id)).toEqual(["r2", "r1", "r0"]);
     expect(ranking.status).toBe("done");

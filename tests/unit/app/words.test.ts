@@ -94,6 +94,7 @@ describe("events in words", () => {
 describe("the guide", () => {
   const standing: Standing = {
     hasProject: true,
+    status: "running",
     hasFirstLook: true,
     routines: 72,
     bestRate: { value: 0.91, low: 0.88, high: 0.93, trials: 300 },
@@ -110,6 +111,13 @@ describe("the guide", () => {
 
   it("says how much is being tried before that", () => {
     expect(guideWords({ ...standing, hasFirstLook: false })).toContain("Trying 72 routines");
+  });
+
+  it("does not promise answers that are not coming", () => {
+    const nothing = { ...standing, hasFirstLook: false, routines: 0, bestRate: null };
+    expect(guideWords(nothing)).toContain("Working out routines");
+    expect(guideWords({ ...nothing, status: "stopped" })).toContain("Press Go on");
+    expect(guideWords({ ...nothing, status: "failed" })).toContain("no routines could be worked out");
   });
 
   it("sends on to the next run at the end", () => {
