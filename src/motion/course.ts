@@ -37,7 +37,7 @@ export function nominalCourse(project: Project, moves: readonly Move[]): Course 
   for (const [index, move] of moves.entries()) {
     moveStartS.push(walker.timeS);
     const step = walker.advance(move);
-    for (const piece of step.pieces) pieces.push({ move: index, ...piece });
+    for (const piece of walker.lastPath()) pieces.push({ move: index, ...piece });
     if (step.touched && move.kind !== "toWall") blockedMoves.push(index);
   }
   const { xMm, yMm, headingRad } = walker.pose;

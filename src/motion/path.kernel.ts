@@ -121,6 +121,27 @@ export class PathPlanner {
     this.stopQ = length;
   }
 
+  /** Progress up to which the motion from a pose touches nothing: `length` if it never does. No path is planned. */
+  freeLength(
+    x: number,
+    y: number,
+    c: number,
+    s: number,
+    sigma: number,
+    kappa: number,
+    length: number,
+  ): number {
+    const { pose, touch, around } = this;
+    pose.x = x;
+    pose.y = y;
+    pose.c = c;
+    pose.s = s;
+    pose.sigma = sigma;
+    pose.kappa = kappa;
+    findTouch(around, pose, length, touch, null);
+    return touch.kind === "none" ? length : touch.q;
+  }
+
   private stall(q: number): void {
     this.stopQ = q;
     this.stalled = true;

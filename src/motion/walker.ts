@@ -14,7 +14,6 @@ import { Trapezoid } from "./trapezoid.ts";
 const FAR_MM = 1e5;
 
 export interface WalkedMove {
-  readonly pieces: readonly Omit<CoursePiece, "move">[];
   /** The robot met a wall, a keep-out or the wedge. */
   readonly touched: boolean;
   /** It ended pressed against it; `flush`: with a face flat on it. */
@@ -58,28 +57,36 @@ export class Walker {
 
   /** Free way in mm before the robot touches anything when it drives straight on (`sign` 1) or back (−1). */
   freeWayMm(sign: 1 | -1): number {
+    return this.freeLength(sign, 0, FAR_MM);
+  }
+
+  /** Whether the move touches nothing from here. */
+  isClear(move: Move): boolean {
+    const { sigma, kappa, length } = motionOf(move);
+    return this.freeLength(sigma, kappa, length) === length;
+  }
+
+  private freeLength(sigma: number, kappa: number, length: number): number {
     const { xMm, yMm, headingRad } = this.pose;
-    this.planner.plan(xMm, yMm, cos(headingRad), sin(headingRad), headingRad, sign, 0, FAR_MM);
-    return this.planner.touched ? (this.planner.count > 0 ? this.firstTouchQ() : 0) : FAR_MM;
+    return this.planner.freeLength(xMm, yMm, cos(headingRad), sin(headingRad), sigma, kappa, length);
   }
 
-  private firstTouchQ(): number {
-    const { pieces, count } = this.planner;
-    return count > 0 && pieces[9] === 0 ? (pieces[1] ?? 0) : 0;
-  }
-
-  /** Runs one move and returns the path it took. */
+  /** Runs one move. */
   advance(move: Move): WalkedMove {
     const { planner, profile, at } = this;
     const { xMm, yMm, headingRad } = this.pose;
     const { sigma, kappa, length } = motionOf(move);
     setProfile(this.drive, move, profile);
     planner.plan(xMm, yMm, cos(headingRad), sin(headingRad), headingRad, sigma, kappa, length);
-    const pieces = Array.from({ length: planner.count }, (_, i) => this.piece(i));
     planner.poseAt(length, at);
     this.pose = { xMm: at[0] ?? xMm, yMm: at[1] ?? yMm, headingRad: at[4] ?? headingRad };
     this.timeS += profile.durationS;
-    return { pieces, touched: planner.touched, stalled: planner.stalled, flush: planner.flush };
+    return { touched: planner.touched, stalled: planner.stalled, flush: planner.flush };
+  }
+
+  /** The path of the move that was run last, in pieces. */
+  lastPath(): readonly Omit<CoursePiece, "move">[] {
+    return Array.from({ length: this.planner.count }, (_, i) => this.piece(i));
   }
 
   private piece(i: number): Omit<CoursePiece, "move"> {
@@ -90,6 +97,7 @@ export class Walker {
     const [, , , , , , , sigma = 0, kappa = 0] = pieces.subarray(i * PIECE, i * PIECE + PIECE);
     const angleRad = kappa * (q1 - q0);
     const radius = kappa === 0 ? 0 : sigma / kappa;
+    const startS = this.timeS - this.profile.durationS;
     return {
       kind: kappa === 0 ? "line" : "rotation",
       from,
@@ -97,8 +105,8 @@ export class Walker {
       centreXMm: kappa === 0 ? 0 : from.xMm - radius * sin(from.headingRad),
       centreYMm: kappa === 0 ? 0 : from.yMm + radius * cos(from.headingRad),
       angleRad,
-      startS: this.timeS + this.profile.timeAt(q0),
-      endS: this.timeS + this.profile.timeAt(q1),
+      startS: startS + this.profile.timeAt(q0),
+      endS: startS + this.profile.timeAt(q1),
     };
   }
 
