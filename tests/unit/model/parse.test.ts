@@ -49,7 +49,7 @@ describe("parseProject", () => {
     const { robot } = shippedProject();
     expect(robot.drive.turnRateRadPerS).toBeCloseTo((2 * Math.PI) / 3, 12);
     expect(robot.drift.start.headingSdRad).toBeCloseTo(Math.PI / 180, 12);
-    expect(robot.drift.systematic.curvatureSdRadPerMm).toBeCloseTo(Math.PI / 360_000, 15);
+    expect(robot.drift.systematic.curvatureSdRadPerMm).toBeCloseTo((0.2 * Math.PI) / 180_000, 15);
     expect(robot.shape).toMatchObject({ kind: "arms", armAngleRad: expect.closeTo(Math.PI / 18, 12) });
   });
 
