@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openApp, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+import { moveOf, openApp, pictureOf, runOf, secondOf } from "../support/appPage.ts";
 
 const focusName = (page: Page) =>
   page.evaluate(() => {
@@ -16,14 +16,17 @@ describe("the keyboard", () => {
     expect(await secondOf(page)).toBe(2);
     await page.keyboard.press("Shift+ArrowLeft");
     expect(await secondOf(page)).toBeCloseTo(1.9, 9);
+    const move = await moveOf(page);
     await page.keyboard.press(".");
-    expect(await pictureOf(page)).toContain("Move 2 of ");
+    expect(await moveOf(page)).toBe(move + 1);
+    await page.keyboard.press(",");
+    expect(await moveOf(page)).toBe(move);
     await page.keyboard.press(" ");
     await page.getByRole("button", { name: "Pause" }).waitFor();
     await page.keyboard.press(" ");
     await page.getByRole("button", { name: "Play", exact: true }).waitFor();
     await page.keyboard.press("+");
-    expect(await page.getByLabel("Speed").inputValue()).toBe("2");
+    expect(await page.getByLabel("Speed", { exact: true }).inputValue()).toBe("2");
   });
 
   it("goes through placements and finds a failed run", async () => {

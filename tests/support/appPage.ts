@@ -29,3 +29,8 @@ export async function runOf(page: Page): Promise<number> {
 export async function pictureOf(page: Page): Promise<string> {
   return (await page.locator(".watch [role=status]").first().textContent()) ?? "";
 }
+
+/** Number of the move under way, as the text twin gives it. */
+export async function moveOf(page: Page): Promise<number> {
+  return Number(/Move (\d+) of/.exec(await pictureOf(page))?.[1]);
+}
