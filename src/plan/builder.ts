@@ -161,6 +161,14 @@ export class RoutineBuilder {
     return this.attempt(() => this.toWall(-1, this.speedMmPerS, mostMm) && this.liesFlat());
   }
 
+  /** Straight on as far as the clearance allows. */
+  driveOn(speedMmPerS = this.speedMmPerS): boolean {
+    const { widthMm, heightMm } = this.scene;
+    const most = widthMm + heightMm;
+    const freeMm = this.guard.freeWayMm(this.pose, 1, most);
+    return freeMm < most && this.drive(freeMm - SMALLEST_DRIVE_MM, speedMmPerS);
+  }
+
   /** Free way of the real robot straight on or back, mm. */
   freeWayMm(sign: 1 | -1): number {
     return this.walker.freeWayMm(sign);

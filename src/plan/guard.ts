@@ -19,19 +19,31 @@ export class Guard {
     this.around = surroundingsOf(project.zone, project.robot);
   }
 
+  /** Free way straight on (`sign` 1) or back (−1) in mm; at most `mostMm`. */
+  freeWayMm(from: Pose, sign: 1 | -1, mostMm: number): number {
+    this.setMotion(from, sign, 0);
+    findTouch(this.around, this.motion, mostMm, this.touch, null);
+    return this.touch.q;
+  }
+
   /** The pose after the move; null if the robot would touch a wall, a keep-out or the wedge, or be pressed along one. */
   poseAfter(from: Pose, move: Move): Pose | null {
     const { motion, touch } = this;
     const { sigma, kappa, length } = motionOf(move);
+    this.setMotion(from, sigma, kappa);
+    findTouch(this.around, motion, length, touch, null);
+    if (touch.kind !== "none" || touch.q < length) return null;
+    advancePose(motion, sigma, kappa, length);
+    return { xMm: motion.x, yMm: motion.y, headingRad: from.headingRad + kappa * length };
+  }
+
+  private setMotion(from: Pose, sigma: number, kappa: number): void {
+    const { motion } = this;
     motion.x = from.xMm;
     motion.y = from.yMm;
     motion.c = cos(from.headingRad);
     motion.s = sin(from.headingRad);
     motion.sigma = sigma;
     motion.kappa = kappa;
-    findTouch(this.around, motion, length, touch, null);
-    if (touch.kind !== "none" || touch.q < length) return null;
-    advancePose(motion, sigma, kappa, length);
-    return { xMm: motion.x, yMm: motion.y, headingRad: from.headingRad + kappa * length };
   }
 }

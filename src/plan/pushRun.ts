@@ -30,6 +30,9 @@ const LEAST_RADIUS_MM = 40;
 /** Driven on slowly after a carried ball has come to rest ahead, so that it is surely back in the pusher, mm. */
 const CATCH_UP_MM = 40;
 
+/** A push that turns the robot by more than this has not ended against the wall but been turned away, rad. */
+const STEADY_RAD = 0.05;
+
 /** Time in which carried balls come to rest after a turn, s. */
 const SETTLE_S = 0.5;
 
@@ -119,8 +122,20 @@ function carryOn(builder: RoutineBuilder, lengthMm: number): boolean {
   return builder.drive(lengthMm - slowMm) && builder.drive(slowMm, slow);
 }
 
+/**
+ * Against the wall or the wedge; only up to it where it would turn the robot away (a corner of the robot meets it
+ * first), or where the robot drives over the wedge and its tips would meet the walls beyond.
+ */
 function finish(builder: RoutineBuilder, last: PointMm, end: PushRun["end"]): boolean {
-  return end === "wall" ? builder.toWall(1) : builder.drive(distance(builder.pose, last));
+  if (end === "stop") return builder.drive(distance(builder.pose, last));
+  const { scene } = builder;
+  const { headingRad } = builder.pose;
+  const against = () => {
+    if (!builder.toWall(1)) return false;
+    if (Math.abs(builder.pose.headingRad - headingRad) > STEADY_RAD) return false;
+    return scene.wedgeStops || beforeWedgeMm(scene.target, builder.pose) > scene.reach.frontMm;
+  };
+  return builder.attempt(against) || builder.driveOn();
 }
 
 function retreat(builder: RoutineBuilder, run: PushRun, mark: Mark): boolean {

@@ -4,6 +4,7 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Robot } from "../model/robot.ts";
 import { PI } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
+import { wedgeStopsRobot } from "../motion/surroundings.ts";
 import { cos, sin } from "../num/elementary.ts";
 import { type Carry, carryOf } from "./carry.ts";
 import type { Frame } from "./frame.ts";
@@ -20,6 +21,8 @@ export interface Scene {
   readonly heightMm: number;
   readonly reach: Reach;
   readonly target: Target;
+  /** The wedge's edge stops the robot: it can be pushed against. */
+  readonly wedgeStops: boolean;
   readonly clearanceMm: number;
   /** Gap that a pattern plans to leave beside walls: the clearance, or more where drift is to be allowed for. */
   readonly berthMm: number;
@@ -48,6 +51,7 @@ export function sceneOf(frame: Frame, extraBerthMm = 0): Scene {
     heightMm: zone.heightMm,
     reach,
     target: targetOf(zone, reach),
+    wedgeStops: wedgeStopsRobot(zone, robot),
     clearanceMm: settings.clearanceMm,
     berthMm: settings.clearanceMm + extraBerthMm,
     ballDiameterMm: balls.reduce((most, ball) => Math.max(most, ball.diameterMm), 0),
