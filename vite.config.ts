@@ -14,8 +14,8 @@ function suite(name: string, options: { readonly needs?: readonly string[]; read
       include: [`tests/${name}/**/*.test.ts`],
       globalSetup: needs.map((need) => `tests/support/${need}.setup.ts`),
       setupFiles: ["tests/support/console.setup.ts"],
-      testTimeout: slow ? 120_000 : 30_000,
-      hookTimeout: slow ? 120_000 : 30_000,
+      testTimeout: slow ? 240_000 : 30_000,
+      hookTimeout: slow ? 240_000 : 30_000,
     },
   };
 }

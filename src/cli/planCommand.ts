@@ -90,8 +90,8 @@ function planText(project: Project, { seed, trials }: PlanInput, { status, ranki
   const head = `${project.name}: ${countWords(ranking.length, "routine")}, ${each} trials each, seed ${seed}`;
   const rows = ranking.slice(0, ROWS).map((ranked) => rowOf(ranked, balls, project.rules.timeLimitS));
   const table = tableText(
-    [["", "routine", "every ball home in", "", "balls", "time", "covered"], ...rows],
-    [true, false, false, false, true, true, true],
+    [["", "routine", "every ball home in", "", "balls", "time", "", "covered"], ...rows],
+    [true, false, false, false, true, true, false, true],
   );
   const more = ranking.length > ROWS ? [`and ${ranking.length - ROWS} more; --json lists them all.`] : [];
   return [`${stopped}${head}`, "", table, ...more, "", ...tieText(ranking), ...labelText(best)].join("\n");
@@ -109,7 +109,8 @@ function rowOf(
     rateWords(entry.successRate),
     rangeWords(entry.successRate),
     `${entry.meanDelivered.toFixed(2)} of ${balls}`,
-    `${entry.durationS.toFixed(0)} s${fitsTime ? "" : ` > ${limitS} s`}`,
+    `${Math.ceil(entry.durationS)} s`,
+    fitsTime ? "" : `over the ${limitS} s`,
     coverageFrac === null ? "?" : `${Math.floor(100 * coverageFrac)} %`,
   ];
 }

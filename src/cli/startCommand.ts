@@ -10,12 +10,15 @@ import { serve } from "./serve.ts";
 /** Always the same where it is free: a browser keeps what the page stored under its address. */
 const PORT = 4632;
 
+/** Of each routine: a rough ranking soon, for the page goes on from there. */
+const START_TRIALS = 100;
+
 /** `npm start`: the ranking of the default project, then the page until Ctrl-C. @returns the exit code */
 export async function startCommand(workers: number): Promise<number> {
   const progress = process.stderr.isTTY ? terminalProgress(process.stderr) : logProgress(process.stderr);
   const input = {
     project: null,
-    trials: FLAGS.trials.forPlan,
+    trials: START_TRIALS,
     seed: FLAGS.seed.fallback,
     workers,
     json: false,

@@ -24,7 +24,7 @@ interface PlanJson {
   }[];
 }
 
-const TRIALS = 20;
+const TRIALS = 10;
 
 describe("wedgeward plan", () => {
   it("ranks at least sixty routines of at least seven patterns, best first", async () => {
@@ -63,7 +63,7 @@ describe("wedgeward plan", () => {
   });
 
   it("prints a table with the best first, in words", async () => {
-    const { code, stdout, stderr } = await runCommand("plan", "usual-zone", "--trials", "5");
+    const { code, stdout, stderr } = await runCommand("plan", "usual-zone", "--trials", "3");
     expect([code, stderr]).toEqual([0, ""]);
     expect(stdout).toContain("The usual zone");
     expect(stdout).toMatch(/^ *1 .*\d+(\.\d)? of 100 runs +likely between \d+ and \d+/m);

@@ -1,5 +1,7 @@
-import { beforeAll, describe, expect, it } from "vitest";
-import { runCommand, runForJson, startCommand } from "../support/command.ts";
+import { describe, expect, it } from "vitest";
+import { generateRoutines } from "../../src/plan/catalogue.ts";
+import { type Ended, runCommand, runForJson, startCommand } from "../support/command.ts";
+import { shippedProject } from "../support/projectFiles.ts";
 
 interface StressJson {
   readonly routine: string;
@@ -22,14 +24,23 @@ interface TrialJson {
   readonly hash: string;
 }
 
-let routine: string;
-beforeAll(async () => {
-  const plan = await runForJson<{ routines: { id: string }[] }>("plan", "--trials", "5");
-  routine = plan.routines[0]?.id ?? "none";
-});
+/** Some routine of the default project. */
+const routine = generateRoutines(shippedProject())[0]?.id ?? "none";
 
 const stress = (...args: readonly string[]): Promise<StressJson> =>
   runForJson<StressJson>("stress", "--routine", routine, ...args);
+
+/** Stops a command once it is at work; a slow machine gets more time to come that far. */
+async function stopped(args: readonly string[]): Promise<Ended> {
+  for (let waitMs = 3000; ; waitMs *= 3) {
+    const running = startCommand(args);
+    await new Promise((resolve) => setTimeout(resolve, waitMs));
+    running.child.kill("SIGINT");
+    const ended = await running.ended;
+    // Ended by the signal itself: it had not begun to listen yet.
+    if (ended.code !== null || waitMs > 60_000) return ended;
+  }
+}
 
 describe("wedgeward stress", () => {
   it("gives the same result for one worker, two and four", async () => {
@@ -80,13 +91,17 @@ describe("wedgeward stress", () => {
   });
 
   it("stopped with Ctrl-C prints what is known: the same as that many trials give", async () => {
-    const running = startCommand(["stress", "--routine", routine, "--trials", "1000000", "--json"]);
-    await new Promise((resolve) => setTimeout(resolve, 2500));
-    running.child.kill("SIGINT");
-    const { code, stdout, stderr } = await running.ended;
+    const { code, stdout, stderr } = await stopped([
+      "stress",
+      "--routine",
+      routine,
+      "--trials",
+      "1000000",
+      "--json",
+    ]);
     expect([code, stderr]).toEqual([130, ""]);
-    const { stopped, ...result } = JSON.parse(stdout) as StressJson & { stopped: boolean };
-    expect(stopped).toBe(true);
+    const { stopped: isStopped, ...result } = JSON.parse(stdout) as StressJson & { stopped: boolean };
+    expect(isStopped).toBe(true);
     expect(result.trials).toBeLessThan(1_000_000);
     expect(result.successRate.trials).toBe(result.trials);
     if (result.trials > 0) expect(await stress("--trials", `${result.trials}`)).toEqual(result);

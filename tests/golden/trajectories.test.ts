@@ -1,26 +1,18 @@
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, inject, it } from "vitest";
 import { nodeThreads } from "../../src/jobs/nodeThreads.ts";
 import { Pool } from "../../src/jobs/pool.ts";
 import { stressTest } from "../../src/jobs/stressTest.ts";
-import { parseProject } from "../../src/model/parse.ts";
 import type { Project } from "../../src/model/project.ts";
 import type { Move, Routine } from "../../src/model/routine.ts";
-import { top } from "../support/sourceCheck.ts";
+import { shippedProject } from "../support/projectFiles.ts";
 
 /** The built worker, as the command uses it. */
 const worker = pathToFileURL(join(inject("nodeBundle"), "worker.js"));
 const TRIALS = 250;
 const SEEDS = [1, 9007199254740991];
 const FIELDS = ["usual-zone", "tray-corner", "ramp-corner", "five-mixed-balls", "pillar-zone"];
-
-function load(name: string): Project {
-  const parsed = parseProject(readFileSync(join(top, `fields/${name}.json`), "utf8"));
-  if (!parsed.ok) throw new Error(JSON.stringify(parsed.issues));
-  return parsed.value;
-}
 
 /** Back and forth through the zone with every kind of move, good for nothing but meeting balls, walls and the wedge. */
 function zigzag(project: Project): Routine {
@@ -50,7 +42,7 @@ describe("trajectory hashes", () => {
     for (const workers of [1, 2, 4]) {
       const pool = new Pool(nodeThreads(worker), workers);
       for (const field of FIELDS) {
-        const project = load(field);
+        const project = shippedProject(`${field}.json`);
         for (const seed of SEEDS) {
           const { summary } = await stressTest(pool, project, zigzag(project), { seed, trials: TRIALS });
           const key = `${field}, seed ${seed}`;
