@@ -124,27 +124,6 @@ export function roam(i: number, t: number): void {
   }
 }
 
-/**
- * Moves a ball in the robot's hands for t seconds. The face presses all the time, but the step gives its push in one
- * impulse, after which the ball slips for a moment; really it rolls on, and the rolling resistance brakes it then too.
- */
-export function roamInHand(i: number, t: number): void {
-  const slips = mode[i] === SLIDING;
-  const ux = vx[i]! - sx[i]!;
-  const uy = vy[i]! - sy[i]!;
-  const slip = (Math.sqrt(ux * ux + uy * uy) * inertia[i]!) / ((1 + inertia[i]!) * slideDecel[i]!);
-  roam(i, t);
-  if (!slips || mode[i] !== ROLLING) return;
-  const v = Math.sqrt(vx[i]! * vx[i]! + vy[i]! * vy[i]!);
-  const keep = 1 - (rollDecel[i]! * slip) / v;
-  if (keep <= 0) {
-    halt(i);
-    return;
-  }
-  sx[i] = vx[i] = vx[i]! * keep;
-  sy[i] = vy[i] = vy[i]! * keep;
-}
-
 /** Ball i lies still. */
 export function halt(i: number): void {
   vx[i] = vy[i] = sx[i] = sy[i] = 0;

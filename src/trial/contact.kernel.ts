@@ -8,13 +8,14 @@ import {
   mode,
   OUT,
   REST,
+  ROLLING,
   radius,
   robotBounce,
   robotFriction,
   wallBounce,
   wallFriction,
 } from "./balls.kernel.ts";
-import { face, strikeBalls, strikeFace } from "./impulse.kernel.ts";
+import { face, pressFace, strikeBalls, strikeFace } from "./impulse.kernel.ts";
 import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, TOUCH } from "./robot.kernel.ts";
 import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.kernel.ts";
 
@@ -117,9 +118,10 @@ function meetRobot(i: number, first: boolean): void {
     face[1] = ny;
     face[2] = ux;
     face[3] = uy;
-    face[4] = first && inHand[i] === 0 ? robotBounce[i]! : 0;
+    const held = inHand[i] === 1;
+    face[4] = first && !held ? robotBounce[i]! : 0;
     face[5] = robotFriction[i]!;
-    const closing = strikeFace(i);
+    const closing = held && mode[i] === ROLLING ? pressFace(i) : strikeFace(i);
     if (closing > 0) stirred[i] = 1;
     if (closing > SLOW) dirty = true;
   }

@@ -11,7 +11,6 @@ import {
   REST,
   radius,
   roam,
-  roamInHand,
   sx,
   sy,
   vx,
@@ -19,9 +18,10 @@ import {
 } from "./balls.kernel.ts";
 import { freeze, move, phaseEnd, pieceEnd, progressAt, setRobot, timeOf } from "./clock.kernel.ts";
 import { byRobot, clearContacts, isTooDeep, pairBits, resolve, stands, stirred } from "./contact.kernel.ts";
+import { span } from "./impulse.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
 import { own, pairTime } from "./pairs.kernel.ts";
-import { found, hitTime, NEAR, partAccel, probe, robot, safeFor, TOUCH, touchAt } from "./robot.kernel.ts";
+import { found, hitTime, NEAR, partAccel, probe, robot, safeFor, touchAt } from "./robot.kernel.ts";
 import { isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
@@ -175,6 +175,7 @@ function ballTime(i: number, limit: number): number {
   // A ball in hand is looked at again after a ride step at the latest; a free one at the end of its phase.
   probe[7] = Math.min(limit, byRobot[i] !== 0 ? settings.rideStepS : endS);
   probe[8] = NEAR;
+  found.closing = false;
   let meets = safeFor();
   const lasting = found.lasting;
   // At its own limit nothing was found to touch.
@@ -184,7 +185,7 @@ function ballTime(i: number, limit: number): number {
   // A ball in hand changes between sliding and rolling all the time: free motion takes that in its stride.
   if (!lasting) h = Math.min(h, endS);
   const pushed = lasting ? brake + partAccel() + 1e-3 : 0;
-  meets = Math.min(meets, wallTime(i, ax, ay, pushed, settings.contactStepS, h));
+  meets = Math.min(meets, wallTime(i, ax, ay, pushed, h));
   h = Math.min(h, meets, wedgeTime(i, ax, ay));
   for (let j = 0; j < balls; j++) {
     if (j === i || mode[j] === OUT || (awake[j] === 1 && j < i)) continue;
@@ -192,6 +193,8 @@ function ballTime(i: number, limit: number): number {
     if (t < meets) meets = t;
     if (t < h) h = t;
   }
+  // What closes on something it touches has to be put right after any step.
+  if (found.closing) meets = 0;
   if (meets < contact[0]!) contact[0] = meets;
   found.lasting = lasting;
   inHand[i] = lasting ? 1 : 0;
@@ -204,12 +207,15 @@ function wedgeTime(i: number, ax: number, ay: number): number {
   const rate = vx[i]! * wedge.nx + vy[i]! * wedge.ny;
   const bend = ax * wedge.nx + ay * wedge.ny;
   if (onWedge[i] === 0) {
-    const gap = edgeDepth[i]! - d - (lipBlocks[i] === 1 ? 0.5 * TOUCH : 0);
+    if (lipBlocks[i] === 1) return Number.POSITIVE_INFINITY;
+    const gap = edgeDepth[i]! - d;
     return gap > 0 ? hitTime(gap, -rate, -bend) : Number.POSITIVE_INFINITY;
   }
   const pull = wedge.raised ? pullAt(i, d) : 0;
   let h = Number.POSITIVE_INFINITY;
   if (pull !== 0) {
+    // What may touch is told from free motion on the level; here the face pulls, too.
+    contact[0] = 0;
     // Where a face begins and ends the pull changes at once: a step ends there.
     h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend - pull), lineTime(d, rate, bend - pull));
     h = Math.min(h, lineTime(d - wedge.run, rate, bend - pull)) + 1e-9;
@@ -242,10 +248,10 @@ function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): voi
   for (let i = 0; i < balls; i++) {
     if (awake[i] === 0) continue;
     if (onSlope(i)) roamSlope(i, h);
-    else if (inHand[i] === 1) roamInHand(i, h);
     else roam(i, h);
   }
   clearContacts(balls);
+  span[0] = h;
   // Nothing can have come into touch: nothing to put right.
   const quiet = h < contact[0]!;
   const deepest = quiet ? 0 : resolve(balls);

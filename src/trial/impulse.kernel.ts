@@ -1,10 +1,13 @@
+import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
 import {
   ballBounce,
   ballFriction,
   inertia,
   mass,
   rollCoeff,
+  rollDecel,
   settleMode,
+  slideDecel,
   sx,
   sy,
   vx,
@@ -60,6 +63,50 @@ export function strikeFace(i: number): number {
   settleMode(i);
   return -wn;
 }
+
+/** Seconds of the step whose contacts are put right: how long the floor has had to act on a ball that stays in touch. */
+export const span = new Float64Array(1);
+
+/**
+ * Strikes rolling ball i, which has been in touch with `face` all through the step. What it closes is what the floor and
+ * the face's own motion did to it meanwhile, so that it rolls on with the face: the push J is what it takes to keep both
+ * v and the roll up, J·(1 − μ_z(1+ρ)) = (1+k)·closing with μ_z the vertical share of the friction. If the floor cannot
+ * grip enough for that, or the face stops the roll (μ_z near 1), it is struck like any other ball and slides.
+ */
+export function pressFace(i: number): number {
+  const nx = face[0]!;
+  const ny = face[1]!;
+  const wx = vx[i]! - face[2]!;
+  const wy = vy[i]! - face[3]!;
+  const wn = wx * nx + wy * ny;
+  if (wn >= 0) return 0;
+  const k = inertia[i]!;
+  const lateral = wy * nx - wx * ny;
+  const away = sx[i]! * nx + sy[i]! * ny;
+  const slip = Math.sqrt(lateral * lateral + away * away);
+  const down = away > 0 ? (face[5]! * away) / slip : 0;
+  const share = 1 - down * (1 + (1 + k) * rollCoeff[i]!);
+  const push = (-wn * (1 + k)) / share;
+  const floor = slideDecel[i]! * (span[0]! + (down * push) / GRAVITY_MM_PER_S2);
+  if (share < LEAST_SHARE || push + wn + rollDecel[i]! * span[0]! > floor) return strikeFace(i);
+  let aside = 0;
+  if (lateral !== 0) {
+    const most = (face[5]! * push * Math.abs(lateral)) / slip;
+    aside = Math.min(most, (Math.abs(lateral) * k) / (1 + k)) / (1 + k);
+    // The floor's share of what the face presses down on it.
+    aside += (rollCoeff[i]! * down * push * Math.abs(lateral)) / slip;
+    if (lateral > 0) aside = -aside;
+  }
+  vx[i]! += -wn * nx - aside * ny;
+  vy[i]! += -wn * ny + aside * nx;
+  sx[i] = vx[i]!;
+  sy[i] = vy[i]!;
+  settleMode(i);
+  return -wn;
+}
+
+/** Below this share the push would be more than ten times the floor's own pull: the ball is about to slide. */
+const LEAST_SHARE = 0.1;
 
 /** A downward impulse (over mass, mm/s) presses the ball on the floor: rolling resistance takes its share. */
 function pressFloor(i: number, jz: number): void {

@@ -1,6 +1,7 @@
 import { bx, by, mode, phaseOf, REST, vx, vy } from "./balls.kernel.ts";
 import { byRobot, pairReach } from "./contact.kernel.ts";
-import { partAccel, safeTime, TOUCH } from "./robot.kernel.ts";
+import { found, hitTime, partAccel, safeTime, TOUCH } from "./robot.kernel.ts";
+import { CREEP_MM } from "./walls.kernel.ts";
 
 /** When two balls meet. */
 
@@ -25,7 +26,12 @@ export function pairTime(i: number, j: number, curveI: number, limit: number, co
     curve += Math.sqrt(other[0]! * other[0]! + other[1]! * other[1]!);
   }
   if (byRobot[j] !== 0) curve += partAccel();
-  if (gap <= TOUCH) return rate > 0 && curve > 0 ? Math.max((2 * rate) / curve, contactStepS) : contactStepS;
+  if (gap <= TOUCH) {
+    const bend = ((other[0]! - own[0]!) * dx + (other[1]! - own[1]!) * dy) / d;
+    if (rate <= 0 || bend < 0) found.closing = true;
+    // A ball in hand is carried along: the contact step looks after it.
+    return byRobot[i] === 0 && byRobot[j] === 0 ? hitTime(CREEP_MM, rate, bend) : contactStepS;
+  }
   const t = safeTime(gap - 0.5 * TOUCH, rate, curve);
   return t < limit && byRobot[i] === 0 && byRobot[j] === 0 ? meetingTime(i, j, t, limit) : t;
 }

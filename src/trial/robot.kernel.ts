@@ -177,8 +177,8 @@ export function partAccel(): number {
   );
 }
 
-/** Set by `safeFor`: a touching pair that stays in touch. */
-export const found = { lasting: false };
+/** Set by `safeFor`: the ball stays in touch with the robot. Set by `wallTime`, `pairTime`: it closes on something it touches. */
+export const found = { lasting: false, closing: false };
 /** Pairs that part slower than this stay in contact, mm/s: they would meet again within a few steps. */
 export const LASTING = 2;
 /** Pairs nearer than this, mm, and closing or parting slower than SLOW, mm/s, are left to the contact step: no more than 0.2 mm deep by then. */

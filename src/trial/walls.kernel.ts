@@ -1,7 +1,7 @@
 import type { Zone } from "../model/zone.ts";
 import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
 import { bx, by, mode, ROLLING, radius, vx, vy } from "./balls.kernel.ts";
-import { hitTime, safeTime, TOUCH } from "./robot.kernel.ts";
+import { found, hitTime, safeTime, TOUCH } from "./robot.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 
 /**
@@ -102,22 +102,24 @@ export function wallsTouching(i: number): number {
   return hits;
 }
 
-/** How far a touching ball may creep into a wall before it is looked at again, mm: a tenth of the overlap that is allowed. */
-const CREEP_MM = 0.01;
+/** How far a touching ball may creep into what it touches before it is looked at again, mm: a tenth of the overlap that is allowed. */
+export const CREEP_MM = 0.01;
+/** Touching pairs that close slower than this, mm/s, or are bent together by less, mm/s², rest on each other. */
+const RESTING = 1e-9;
+
+/** Time after which a ball that touches a standing face has crept in, by its spin or what it was left with. */
+function creepTime(rate: number, bend: number): number {
+  if (rate > -RESTING && bend > -RESTING) return Number.POSITIVE_INFINITY;
+  found.closing = true;
+  return hitTime(CREEP_MM, rate, bend);
+}
 
 /**
  * Time within which free ball i meets nothing that stands. (ax, ay): its acceleration in this phase; `pushed`: bound on
- * what a face that carries it may add or take away; 0 for a free ball, whose roots are exact. contactStep: s.
+ * what a face that carries it may add or take away; 0 for a free ball, whose roots are exact.
  * Above `limit` s any answer does.
  */
-export function wallTime(
-  i: number,
-  ax: number,
-  ay: number,
-  pushed: number,
-  contactStep: number,
-  limit: number,
-): number {
+export function wallTime(i: number, ax: number, ay: number, pushed: number, limit: number): number {
   const x = bx[i]!;
   const y = by[i]!;
   const r = radius[i]!;
@@ -134,8 +136,7 @@ export function wallTime(
     const rate = faceNx[k]! * ux + faceNy[k]! * uy;
     const bend = faceNx[k]! * ax + faceNy[k]! * ay;
     if (gap <= TOUCH) {
-      // Spin can drive a ball into the wall it touches: look again when it has crept in, or after a contact step.
-      safe = Math.min(safe, Math.max(hitTime(CREEP_MM, rate, bend), contactStep));
+      safe = Math.min(safe, creepTime(rate, bend));
       continue;
     }
     const t = pushed > 0 ? safeTime(gap - 0.5 * TOUCH, rate, pushed) : hitTime(gap - 0.5 * TOUCH, rate, bend);
@@ -149,8 +150,7 @@ export function wallTime(
     if (d === 0) continue;
     const rate = (dx * ux + dy * uy) / d;
     if (d - r <= TOUCH) {
-      const bend = (dx * ax + dy * ay) / d;
-      safe = Math.min(safe, Math.max(hitTime(CREEP_MM, rate, bend), contactStep));
+      safe = Math.min(safe, creepTime(rate, (dx * ax + dy * ay) / d));
       continue;
     }
     // Spin or a face that carries it may speed a ball up; one that just rolls comes no nearer in a minute.
@@ -158,7 +158,17 @@ export function wallTime(
     const t = safeTime(d - r - 0.5 * TOUCH, rate, curve);
     if (t < safe) safe = t;
   }
+  if (lipBlocks[i] === 1 && onWedge[i] === 0) safe = Math.min(safe, lipTime(i, ax, ay, pushed));
   return Math.min(safe, doorTime(i, ax, ay));
+}
+
+/** The same for a lip that stops ball i like a wall. */
+function lipTime(i: number, ax: number, ay: number, pushed: number): number {
+  const gap = edgeDepth[i]! - depthOf(i);
+  const rate = -vx[i]! * wedge.nx - vy[i]! * wedge.ny;
+  const bend = -ax * wedge.nx - ay * wedge.ny;
+  if (gap <= TOUCH) return creepTime(rate, bend);
+  return pushed > 0 ? safeTime(gap - 0.5 * TOUCH, rate, pushed) : hitTime(gap - 0.5 * TOUCH, rate, bend);
 }
 
 /** Time until the ball's centre crosses the wall line inside the gap. */
