@@ -1,55 +1,45 @@
-import { describe, expect, it, vi } from "vitest";
-import type { BallKind } from "../../src/model/ball.ts";
-import { compileTrial, type TrialOptions } from "../../src/trial/compile.ts";
-import { watchTrial } from "../support/probe.ts";
-import { routineOf, sceneProject, stateOf } from "../support/scene.ts";
+import { describe, expect, it } from "vitest";
+import { type BallKind, inertiaFactor } from "../../src/model/ball.ts";
+import type { TrialOptions } from "../../src/trial/compile.ts";
+import { startingAt } from "../support/approach.ts";
+import { inTheLimit, runInMotion } from "../support/inMotion.ts";
+import { type BallState, PLAIN_BALL } from "../support/scene.ts";
 
-/** What the robot's faces have given the ball: sum of the normal impulses over its mass, mm/s. */
-const given = vi.hoisted(() => ({ impulse: 0 }));
+const SPEED_MM_PER_S = 200;
+/** Ball's centre ahead of the robot's origin when it touches the plate, and a touch more. */
+const REACH_MM = 140.001;
 
-// The engine as it is, but for a counter at its impulses: without rebound a face's impulse is the closing speed it met.
-vi.mock("../../src/trial/impulse.kernel.ts", async (original) => {
-  const real = await original<typeof import("../../src/trial/impulse.kernel.ts")>();
-  const strikeFace: typeof real.strikeFace = (...contact) => {
-    const closing = real.strikeFace(...contact);
-    given.impulse += closing;
-    return closing;
-  };
-  return { ...real, strikeFace };
-});
-
-const FROM_S = 5;
-const UNTIL_S = 25;
-
-/**
- * A plate drives a ball straight on at 200 mm/s, long after the first touch: its mean push in weights of the ball, and the
- * mean roll of the ball.
- */
-function steadyPush(
+/** A plate of the given friction drives a ball that already rolls with it, and aside at `asideMmPerS`, straight on. */
+function pushed(
   kind: Partial<BallKind>,
   friction: number,
-  options: TrialOptions = {},
-): { weights: number; rollMmPerS: number } {
-  const project = sceneProject({
-    zone: { widthMm: 9000, heightMm: 900, doorway: { wall: "left", centreMm: 450, widthMm: 300 } },
-    robot: {
-      surface: { restitution: 0, frictionCoeff: friction },
-      entry: { alongMm: 0, insetMm: 100, headingRad: 0 },
-    },
-    balls: [{ x: 300, y: 450, kind: { ...kind, frictionCoeff: friction } }],
+  asideMmPerS: number,
+  seconds: number,
+  options: TrialOptions,
+): BallState {
+  const start = { x: 500, y: 3000, headingRad: 0 };
+  const at = { x: start.x + REACH_MM, y: start.y, vx: SPEED_MM_PER_S, vy: asideMmPerS };
+  const project = startingAt(start, {
+    zone: { widthMm: 30_000, heightMm: 20_000 },
+    robot: { surface: { restitution: 0, frictionCoeff: friction } },
+    balls: [{ ...at, kind: { ...kind, frictionCoeff: friction } }],
   });
-  const routine = routineOf([{ kind: "drive", distanceMm: 6000, speedMmPerS: 200 }]);
-  const plan = compileTrial(project, routine, { drift: false, spread: false, ...options });
-  const seen: { timeS: number; impulse: number; roll: number }[] = [];
-  watchTrial(plan, 0, 0, (timeS) => {
-    if (timeS < FROM_S) given.impulse = 0;
-    else if (timeS < UNTIL_S) seen.push({ timeS, impulse: given.impulse, roll: stateOf(0).sx });
+  const length = SPEED_MM_PER_S * seconds;
+  return runInMotion(project, at, { sigma: 1, kappa: 0, length, rate: SPEED_MM_PER_S }, options).ball;
+}
+
+/**
+ * The steady push N in weights of the ball, told from how it damps a slow motion along the plate: the ball's surface slips
+ * up the plate at v and along it at w, so that friction μ·N·w/v along the plate, the floor's roll and (1+k) of inertia make
+ * w fall at the rate N/((1+k)·m·v), as the same textbook mechanics has it.
+ */
+function steadyPush(kind: Partial<BallKind>, friction: number): number {
+  const seconds = 2;
+  const rate = inTheLimit(1 / 1000, (options) => {
+    const { vy } = pushed(kind, friction, 0.1, seconds, options);
+    return Math.log(0.1 / vy) / seconds;
   });
-  const [first, last] = [seen[0]!, seen.at(-1)!];
-  return {
-    weights: (last.impulse - first.impulse) / (last.timeS - first.timeS) / 9810,
-    rollMmPerS: seen.reduce((sum, { roll }) => sum + roll, 0) / seen.length,
-  };
+  return (rate * (1 + inertiaFactor({ ...PLAIN_BALL, ...kind })) * SPEED_MM_PER_S) / 9810;
 }
 
 describe("a plate that drives a rolling ball steadily ahead", () => {
@@ -63,17 +53,22 @@ describe("a plate that drives a rolling ball steadily ahead", () => {
   ] as const)(
     "%s, c %f, μ %f: presses with %f of its weight",
     (build, rollingResistance, friction, weights) => {
-      const kind = { build, rollingResistance, floorFrictionCoeff: 0.4 };
-      expect(steadyPush(kind, friction).weights).toBeCloseTo(weights, 6);
+      expect(steadyPush({ build, rollingResistance }, friction)).toBeCloseTo(weights, 6);
     },
   );
 
-  // The same: the denominator vanishes near μ = 1, where the ball stops rolling and slides. So near to it the push of a whole
-  // ride step would stop the ball at once: small steps.
-  it("of friction 0.9 lets it roll, of friction 1.2 stops its rolling", () => {
+  // The same: the denominator vanishes near μ = 1, where the ball stops rolling and slides.
+  it("of friction 0.85 lets it roll, of friction 1.2 stops its rolling", () => {
     const kind = { build: "solid", rollingResistance: 0.01, floorFrictionCoeff: 0.2 } as const;
-    const fine = { contactStepS: 1 / 4000 };
-    expect(steadyPush(kind, 0.9, fine).rollMmPerS).toBeGreaterThan(195);
-    expect(steadyPush(kind, 1.2, fine).rollMmPerS).toBeLessThan(1);
+    expect(pushed(kind, 0.85, 0, 20, {}).sx).toBeCloseTo(SPEED_MM_PER_S, 3);
+    expect(pushed(kind, 1.2, 0, 20, {}).sx).toBeLessThan(1);
+  });
+
+  // Derived, the same: the floor must grip with N ≤ μ_f·(mg + μN); with N = 0.040816 mg and μ 0.5 that takes μ_f ≥ 0.03999.
+  it("needs a floor of friction 0.0400 to let it roll", () => {
+    const roll = (floorFrictionCoeff: number): number =>
+      pushed({ build: "solid", rollingResistance: 0.02 / 1.4, floorFrictionCoeff }, 0.5, 0, 20, {}).sx;
+    expect(roll(0.0401)).toBeCloseTo(SPEED_MM_PER_S, 3);
+    expect(roll(0.0399)).toBeLessThan(SPEED_MM_PER_S - 1);
   });
 });

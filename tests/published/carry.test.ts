@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest";
+import type { RobotShape } from "../../src/model/robot.ts";
+import type { Move } from "../../src/model/routine.ts";
+import { compileTrial } from "../../src/trial/compile.ts";
+import { ballAt, robotAt } from "../../src/trial/playback.ts";
+import { recordTrial } from "../../src/trial/run.ts";
+import { inRobot, startingAt } from "../support/approach.ts";
+import { PLAIN_ROBOT, routineOf } from "../support/scene.ts";
+
+const DEGREE = Math.PI / 180;
+const R_MM = 20;
+/** c·g = 0.1962 m/s² as in the worked examples. */
+const ROLLING = 0.02;
+
+/** A V of half-angle `halfDeg` from the way ahead, whose sides hold a ball with its centre `aheadMm` before the axle. */
+function vShape(halfDeg: number, aheadMm: number): RobotShape {
+  const apex = aheadMm - R_MM / Math.sin(halfDeg * DEGREE);
+  const long = 260;
+  const tip = { x: apex + long * Math.cos(halfDeg * DEGREE), y: long * Math.sin(halfDeg * DEGREE) };
+  const outline = [
+    [-60, -50],
+    [apex - 20, -50],
+    [tip.x - 20, -tip.y],
+    [tip.x, -tip.y],
+    [apex, 0],
+    [tip.x, tip.y],
+    [tip.x - 20, tip.y],
+    [apex - 20, 50],
+    [-60, 50],
+  ].map(([xMm, yMm]) => ({ xMm: xMm!, yMm: yMm! }));
+  return { kind: "polygon", outline, pusherEdges: [3, 4] };
+}
+
+/** Where the ball is in the robot's frame after one move, having started touching at (aheadMm, 0). */
+function placeAfter(
+  move: Move,
+  shape: RobotShape,
+  aheadMm: number,
+  accelMmPerS2: number,
+): { xMm: number; yMm: number } {
+  const kind = {
+    build: "solid",
+    diameterMm: 2 * R_MM,
+    rollingResistance: ROLLING,
+    frictionCoeff: 0,
+    floorFrictionCoeff: 0.5,
+    restitution: 0,
+  } as const;
+  const project = startingAt(
+    { x: 10_000, y: 3000, headingRad: 0 },
+    {
+      zone: { widthMm: 30_000, heightMm: 30_000 },
+      robot: {
+        shape,
+        surface: { restitution: 0, frictionCoeff: 0 },
+        drive: { ...PLAIN_ROBOT.drive, topSpeedMmPerS: 1000, accelMmPerS2 },
+      },
+      balls: [{ x: 10_000 + aheadMm + 0.001, y: 3000, kind }],
+    },
+  );
+  const plan = compileTrial(project, routineOf([move]), { drift: false, spread: false });
+  const { recording } = recordTrial(plan, 0, 0);
+  // At rest at last, or still in the V when the move ends.
+  return inRobot(robotAt(recording, recording.durationS), ballAt(recording, 0, recording.durationS));
+}
+
+describe("a ball in a V on a curve", () => {
+  // Derived: frictionless sides at 60° from the way ahead, a_r 0.1962 m/s², 0.3 m/s, ball 0.12 m before the axle: it stays seated on curves of 1.059718 m and more.
+  it.each([
+    [1.08, true],
+    [1.04, false],
+  ])("of radius %f m stays: %s", (radiusM, stays) => {
+    const move: Move = { kind: "arc", distanceMm: 9000, angleRad: 9 / radiusM, speedMmPerS: 300 };
+    const { xMm, yMm } = placeAfter(move, vShape(60, 120), 120, 100);
+    const away = Math.hypot(xMm - 120, yMm);
+    if (stays) expect(away).toBeLessThan(40);
+    else expect(away).toBeGreaterThan(200);
+  });
+});
+
+describe("a ball before a plate that brakes", () => {
+  const plate = PLAIN_ROBOT.shape;
+  const drive: Move = { kind: "drive", distanceMm: 1000, speedMmPerS: 250 };
+
+  // Braking harder than the ball's own deceleration loses it (derived): it rolls v²/(2·0.1962) while the robot needs v²/(2a): 96.8 mm further at 0.25 m/s and 0.5 m/s².
+  it("harder than the ball rolls on by 96.8 mm", () => {
+    const { xMm } = placeAfter(drive, plate, 140, 500);
+    expect(xMm - 140).toBeCloseTo(96.8, 1);
+  });
+
+  it("less than the ball itself keeps it", () => {
+    const { xMm } = placeAfter(drive, plate, 140, 190);
+    expect(xMm - 140).toBeCloseTo(0, 1);
+  });
+});
