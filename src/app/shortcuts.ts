@@ -32,7 +32,7 @@ export const SHORTCUTS: readonly Shortcut[] = [
   {
     keys: ["p", "P"],
     printed: "P",
-    words: "placement before",
+    words: "previous placement",
     act: (bench) => void bench.runs.show(bench.runs.index - 1),
   },
   {

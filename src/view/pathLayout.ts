@@ -44,6 +44,9 @@ const ARROW_MIN_PX = 26;
 const ARROW_EVERY_PX = 190;
 /** Two numbers closer than this would overlap. */
 const NUMBER_GAP_PX = 19;
+/** On a drawing narrower than this, numbers keep further apart, or they would hide the path. */
+const NARROW_PX = 480;
+const NARROW_NUMBER_GAP_PX = 32;
 
 /** Lays out the planned way of a routine: strokes, arrows and the move numbers that fit. */
 export function layOutPath(course: Course, viewport: Viewport): PathLayout {
@@ -52,7 +55,7 @@ export function layOutPath(course: Course, viewport: Viewport): PathLayout {
     turns: course.pieces.flatMap((piece) => turnOf(piece, viewport)),
     strokes,
     arrows: strokes.flatMap(arrowsOf),
-    numbers: spreadNumbers(strokes),
+    numbers: spreadNumbers(strokes, viewport.widthPx < NARROW_PX ? NARROW_NUMBER_GAP_PX : NUMBER_GAP_PX),
   };
 }
 
@@ -101,19 +104,19 @@ function arrowsOf(stroke: PathStroke): PathArrow[] {
   }));
 }
 
-function spreadNumbers(strokes: readonly PathStroke[]): PathNumber[] {
+function spreadNumbers(strokes: readonly PathStroke[], gapPx: number): PathNumber[] {
   const placed: PathNumber[] = [];
   const place = (move: number, at: PointPx) => {
-    if (placed.some((other) => other.move === move || distance(other.at, at) < NUMBER_GAP_PX)) return;
+    if (placed.some((other) => other.move === move || distance(other.at, at) < gapPx)) return;
     placed.push({ move, at });
   };
   // Driven ways first: a number beside a line says more than one on a turning place.
   for (const stroke of strokes) {
-    if (stroke.lengthPx >= NUMBER_GAP_PX) place(stroke.move, along(stroke, 0.36 * stroke.lengthPx).at);
+    if (stroke.lengthPx >= gapPx) place(stroke.move, along(stroke, 0.36 * stroke.lengthPx).at);
   }
   for (const stroke of strokes) {
     const first = stroke.points[0];
-    if (first && stroke.lengthPx < NUMBER_GAP_PX) place(stroke.move, first);
+    if (first && stroke.lengthPx < gapPx) place(stroke.move, first);
   }
   return placed.sort((a, b) => a.move - b.move);
 }

@@ -1,5 +1,5 @@
 import { Container, Graphics, type Text } from "pixi.js";
-import type { Zone } from "../model/zone.ts";
+import type { PointMm, Zone } from "../model/zone.ts";
 import { isRight, isUpper } from "../motion/obstacles.ts";
 import { chord, hatch } from "./hatch.ts";
 import { label } from "./label.ts";
@@ -75,14 +75,19 @@ function stack(
   return lines;
 }
 
-/** The point on the line from the corner to the long side's foot, `share` of the depth away from the long side. */
-function toward(place: WedgePlace, share: number): { xMm: number; yMm: number } {
-  const { corner, onX, onY } = place;
-  const [ux, uy] = [onX.xMm - corner.xMm, onY.yMm - corner.yMm];
-  // Foot of the perpendicular from the corner.
-  const whole = ux * ux + uy * uy;
-  const foot = { x: (ux * uy * uy) / whole, y: (uy * ux * ux) / whole };
-  return { xMm: corner.xMm + foot.x * (1 - share), yMm: corner.yMm + foot.y * (1 - share) };
+/** How far along the long side the slope's arrow stands, from its end on the left or right wall: clear of the text. */
+const ARROW_ALONG = 0.3;
+
+/** The point `depthMm` inside the long side, at the arrow's place along it. */
+function inside({ corner, onX, onY }: WedgePlace, depthMm: number): PointMm {
+  const [dx, dy] = [onX.xMm - onY.xMm, onX.yMm - onY.yMm];
+  const length = Math.sqrt(dx * dx + dy * dy);
+  // Of the two normals, the one that points to the corner.
+  const side = (corner.xMm - onY.xMm) * -dy + (corner.yMm - onY.yMm) * dx < 0 ? -1 : 1;
+  return {
+    xMm: onY.xMm + ARROW_ALONG * dx - (side * depthMm * dy) / length,
+    yMm: onY.yMm + ARROW_ALONG * dy + (side * depthMm * dx) / length,
+  };
 }
 
 function heightLines(
@@ -116,8 +121,8 @@ function slopeArrow(
   viewport: Viewport,
   palette: Palette,
 ): void {
-  const low = viewport.point(toward(place, 0.1));
-  const high = viewport.point(toward(place, 0.42));
+  const low = viewport.point(inside(place, 0.1 * place.depthMm));
+  const high = viewport.point(inside(place, 0.42 * place.depthMm));
   const [tail, tip] = zone.wedge.riseMm >= zone.wedge.lipMm ? [low, high] : [high, low];
   const length = Math.sqrt((tip.x - tail.x) ** 2 + (tip.y - tail.y) ** 2);
   if (length < 14) return;

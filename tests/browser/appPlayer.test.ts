@@ -44,7 +44,7 @@ describe("watching a run", () => {
     await page.getByRole("button", { name: "Next placement" }).click();
     await expect.poll(() => pictureOf(page)).not.toBe(first);
     expect(await runOf(page)).toBe(1);
-    await page.getByRole("button", { name: "Placement before" }).click();
+    await page.getByRole("button", { name: "Previous placement" }).click();
     await expect.poll(() => pictureOf(page)).toBe(first);
     await page.getByRole("spinbutton", { name: "Run" }).fill("1");
     await page.getByRole("spinbutton", { name: "Run" }).press("Enter");

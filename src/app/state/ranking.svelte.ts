@@ -22,7 +22,7 @@ const ROUNDS: readonly Round[] = [
   { trials: 1000, best: 10, words: "The ten best: 1000 runs of each" },
 ];
 /** The list is shown anew at most this often, ms: rows must not dance. */
-const PUBLISH_MS = 250;
+const PUBLISH_MS = 1000;
 
 export type RankingStatus = "idle" | "running" | "stopped" | "done" | "failed";
 

@@ -30,7 +30,7 @@ export function guideWords(standing: Standing): string {
     return `Trying ${countWords(standing.routines, "routine")} in this zone. First answers in a moment.`;
   }
   if (standing.atEnd) return "Now try the next placement, or look at a run that failed: why did it?";
-  if (standing.watched) return "Watch which ball slips away, and when. Space stops and goes on.";
+  if (standing.watched) return "Watch which ball slips away, and when. Drag the slider to look again.";
   if (!standing.choseBest) return "Press Play to watch this routine, or pick another one from the list.";
   return `The best so far brings every ball home in ${rateWords(bestRate)}. Press Play to watch it.`;
 }
