@@ -17,6 +17,8 @@ import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch, trig } from 
 export const MAX_PIECES = 80;
 /** Numbers per piece: q0, q1, x, y, c, s, heading, sigma, kappa, pivot flag. */
 export const PIECE = 10;
+/** Progress this near to the end of a piece is at its end: rounding of a step that was to end there. */
+export const AT_END = 1e-9;
 /** Longest rotation of one pivot piece, rad: the yaw rule is looked at again at every piece. */
 const PIVOT_STEP_RAD = 0.07;
 /** How far the pressing vertex may stray from the face within a pivot piece, mm (twice that at worst): within the overlap that is allowed, 0.1 mm. */
@@ -292,7 +294,7 @@ export class PathPlanner {
       return;
     }
     let i = 0;
-    while (i < count - 1 && pieces[i * PIECE + 1]! <= q) i++;
+    while (i < count - 1 && pieces[i * PIECE + 1]! <= q + AT_END) i++;
     posePiece(pieces, i * PIECE, Math.min(q, this.stopQ), out);
     if (q >= this.stopQ) {
       out[5] = 0;

@@ -1,4 +1,4 @@
-import { type PathPlanner, PIECE } from "../motion/path.kernel.ts";
+import { AT_END, type PathPlanner, PIECE } from "../motion/path.kernel.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import { robot } from "./robot.kernel.ts";
 
@@ -42,7 +42,7 @@ export function timeOf(q: number): number {
 export function pieceEnd(q: number): number {
   for (let k = 0; k < move.count; k++) {
     const end = move.pieces[k * PIECE + 1]!;
-    if (end > q) return end;
+    if (end > q + AT_END) return end;
   }
   return Number.POSITIVE_INFINITY;
 }

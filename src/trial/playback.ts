@@ -1,4 +1,4 @@
-import { PIECE, posePiece } from "../motion/path.kernel.ts";
+import { AT_END, PIECE, posePiece } from "../motion/path.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import {
@@ -63,7 +63,7 @@ export function robotAt(recording: Recording, tS: number): Pose {
   const count = num(moves, index * MOVE_STRIDE + 7);
   let piece = num(moves, index * MOVE_STRIDE + 6);
   const last = piece + count - 1;
-  while (piece < last && num(pieces, piece * PIECE + 1) <= q) piece++;
+  while (piece < last && num(pieces, piece * PIECE + 1) <= q + AT_END) piece++;
   posePiece(pieces, piece * PIECE, q, pose);
   return { xMm: num(pose, 0), yMm: num(pose, 1), headingRad: num(pose, 4) };
 }
