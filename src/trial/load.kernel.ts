@@ -8,6 +8,7 @@ import {
   decelOf,
   halt,
   inertia,
+  inHand,
   mass,
   radius,
   robotBounce,
@@ -19,7 +20,9 @@ import {
   wallFriction,
 } from "./balls.kernel.ts";
 import type { TrialPlan } from "./compile.ts";
+import { clearContacts } from "./contact.kernel.ts";
 import { awake, settings, useBalls } from "./engine.kernel.ts";
+import { inJam } from "./jam.kernel.ts";
 import { loadShape } from "./robot.kernel.ts";
 import { drawSpread, SPREAD_FACTORS } from "./spread.ts";
 import { loadWalls } from "./walls.kernel.ts";
@@ -70,6 +73,8 @@ export function loadBalls(
   const floor = 1 + on * spread.frictionFrac * drawn[1]!;
   const roll = 1 + on * spread.rollingResistanceFrac * drawn[2]!;
   const bounce = on * spread.restitution * drawn[3]!;
+  // Nothing of the trial before may be left: a trial is a function of plan, seed and index alone.
+  clearContacts(plan.kinds.length);
   const pushN = robot.drive.tractionCoeff * robot.massKg * GRAVITY_MM_PER_S2;
   for (let i = 0; i < plan.kinds.length; i++) {
     const kind = plan.kinds[i]!;
@@ -89,7 +94,7 @@ export function loadBalls(
     bx[i] = at.xMm;
     by[i] = at.yMm;
     halt(i);
-    awake[i] = 0;
+    awake[i] = inHand[i] = inJam[i] = 0;
     setEdge(i, pushN);
     onWedge[i] = depthOf(i) >= edgeDepth[i]! ? 1 : 0;
     lean[i] = leanAt(i, depthOf(i));

@@ -1,7 +1,7 @@
 import type { RobotOutline } from "../model/outline.ts";
 import { MAX_PIECES, PIECE, posePiece } from "../motion/path.kernel.ts";
 import { advancePose } from "../motion/touch.kernel.ts";
-import { bx, by, radius } from "./balls.kernel.ts";
+import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
 
 /**
  * The moving robot as the balls meet it: footprint edges in the robot frame, pose and velocity of the present instant,
@@ -134,7 +134,32 @@ export function contactsOf(i: number): number {
     }
     putHit(hits++, px, py, nx, ny, gap, r);
   }
+  if (hits > 1) orderHits(i, hits);
   return hits;
+}
+
+/** Puts the contact that closes fastest first, so that a mirror image is resolved as its mirror image. */
+function orderHits(i: number, hits: number): void {
+  for (let h = 1; h < hits; h++) {
+    for (let g = h; g > 0 && hitRate(i, g) < hitRate(i, g - 1); g--) {
+      swap(hitGap, g);
+      swap(hitNx, g);
+      swap(hitNy, g);
+      swap(hitVx, g);
+      swap(hitVy, g);
+    }
+  }
+}
+
+function hitRate(i: number, h: number): number {
+  return (vx[i]! - hitVx[h]!) * hitNx[h]! + (vy[i]! - hitVy[h]!) * hitNy[h]!;
+}
+
+/** Exchanges an entry with the one before it. */
+export function swap(values: Float64Array, at: number): void {
+  const kept = values[at]!;
+  values[at] = values[at - 1]!;
+  values[at - 1] = kept;
 }
 
 function putHit(h: number, px: number, py: number, nx: number, ny: number, gap: number, r: number): void {
@@ -283,7 +308,11 @@ export function safeFor(): number {
       continue;
     }
     const parting = un - rate * (sigma * nx + kappa * ((px - dx) * ny - (py - dy) * nx));
-    if (parting < -LASTING) return 0;
+    if (parting < -LASTING) {
+      // An impact, whatever other edges rest against the ball.
+      found.lasting = false;
+      return 0;
+    }
     if (parting < LASTING) {
       found.lasting = true;
       continue;

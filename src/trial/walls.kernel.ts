@@ -1,7 +1,7 @@
 import type { Zone } from "../model/zone.ts";
 import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
 import { bx, by, mode, ROLLING, radius, vx, vy } from "./balls.kernel.ts";
-import { found, hitTime, safeTime, TOUCH } from "./robot.kernel.ts";
+import { found, hitTime, safeTime, swap, TOUCH } from "./robot.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 
 /**
@@ -99,7 +99,20 @@ export function wallsTouching(i: number): number {
       wallNy[hits++] = -wedge.ny;
     }
   }
+  if (hits > 1) orderHits(i, hits);
   return hits;
+}
+
+/** Puts the face that the ball closes on fastest first, whichever wall it is. */
+function orderHits(i: number, hits: number): void {
+  const rate = (h: number): number => vx[i]! * wallNx[h]! + vy[i]! * wallNy[h]!;
+  for (let h = 1; h < hits; h++) {
+    for (let g = h; g > 0 && rate(g) < rate(g - 1); g--) {
+      swap(wallGap, g);
+      swap(wallNx, g);
+      swap(wallNy, g);
+    }
+  }
 }
 
 /** How far a touching ball may creep into what it touches before it is looked at again, mm: a tenth of the overlap that is allowed. */
