@@ -17,7 +17,8 @@ export function terminalProgress(stream: NodeJS.WriteStream): Progress {
       const now = performance.now();
       if (now - shownAt < INTERVAL_MS && doneFrac < 1) return;
       shownAt = now;
-      const line = `${percentText(doneFrac)} ${text}`.slice(0, Math.max(20, stream.columns - 1));
+      // Some terminals do not know their width and say 0.
+      const line = `${percentText(doneFrac)} ${text}`.slice(0, (stream.columns || 80) - 1);
       stream.write(`\r\x1b[2K${line}`);
     },
     end: () => stream.write("\r\x1b[2K"),
