@@ -30,7 +30,7 @@ export function startMove(planner: PathPlanner, index: number, startS: number, s
 
 export function progressAt(t: number): number {
   const q = profile.distanceAt(t) * move.scale;
-  return q < move.stopQ ? q : move.stopQ;
+  return q < move.stopQ - AT_END ? q : move.stopQ;
 }
 
 /** Second of the move at which progress reaches q (≤ stopQ). */
@@ -68,6 +68,16 @@ export function setRobot(planner: PathPlanner, t: number): void {
   robot.top = profile.peak * move.scale;
   const ramp = t < profile.rampS ? 1 : t >= profile.durationS - profile.rampS ? -1 : 0;
   robot.accel = ramp * profile.accel * move.scale;
+}
+
+/**
+ * Gives the robot, t seconds into the move, the velocity with which it came there, on the piece and toward the stop that
+ * were under way at progress `from`: a ball that it pushed until it stopped has been pushed until then.
+ */
+export function setArrival(t: number, from: number, sigma: number, kappa: number): void {
+  robot.sigma = sigma;
+  robot.kappa = kappa;
+  robot.rate = from < move.stopQ ? profile.speedAt(t) * move.scale : 0;
 }
 
 /** The robot stands. */

@@ -16,7 +16,16 @@ import {
   vx,
   vy,
 } from "./balls.kernel.ts";
-import { freeze, move, phaseEnd, pieceEnd, progressAt, setRobot, timeOf } from "./clock.kernel.ts";
+import {
+  freeze,
+  move,
+  phaseEnd,
+  pieceEnd,
+  progressAt,
+  setArrival,
+  setRobot,
+  timeOf,
+} from "./clock.kernel.ts";
 import { byRobot, clearContacts, isTooDeep, pairBits, resolve, stands, stirred } from "./contact.kernel.ts";
 import { span } from "./impulse.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
@@ -244,7 +253,12 @@ function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): voi
     fromX[i] = bx[i]!;
     fromY[i] = by[i]!;
   }
+  const { sigma, kappa } = robot;
   setRobot(planner, t + h);
+  const sigmaOn = robot.sigma;
+  const kappaOn = robot.kappa;
+  const rateOn = robot.rate;
+  setArrival(t + h, q0, sigma, kappa);
   for (let i = 0; i < balls; i++) {
     if (awake[i] === 0) continue;
     if (onSlope(i)) roamSlope(i, h);
@@ -256,6 +270,9 @@ function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): voi
   const quiet = h < contact[0]!;
   const deepest = quiet ? 0 : resolve(balls);
   const pushing = robot.rate > 0 || progressAt(t + h) > q0;
+  robot.sigma = sigmaOn;
+  robot.kappa = kappaOn;
+  robot.rate = rateOn;
   if (pushing && !quiet && (findJam(balls) || isTooDeep(deepest)))
     takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
   for (let i = 0; i < balls; i++) tidy(i, t + h);
