@@ -163,6 +163,7 @@ export function run(
   const limit = plan.project.rules.timeLimitS;
   const { moves } = plan.routine;
   let t = 0;
+  result.cut = limit <= 0 && moves.length > 0;
   for (let m = 0; m < moves.length && t < limit; m++) {
     openMove(plan, m);
     const whole = profile.durationS;
