@@ -1,41 +1,31 @@
-import { Container, Graphics } from "pixi.js";
+import { Container } from "pixi.js";
 import { ballColour, type Palette } from "./palette.ts";
-import { pointsUntil, type RunTrace, type Trail } from "./runTrace.ts";
+import type { RunTrace } from "./runTrace.ts";
+import { Strand } from "./strand.ts";
 import type { Viewport } from "./viewport.ts";
 
-/** The ways really driven and rolled so far in a run: the robot's solid, each ball's in its own colour. */
+/** The ways really driven and rolled so far in a run: the robot's in the robot's colour, each ball's in its own. */
 export class TrailScene {
   readonly layer = new Container();
-  readonly #lines = new Graphics();
+  #strands: readonly Strand[] = [];
 
-  constructor() {
-    this.layer.addChild(this.#lines);
+  draw(trace: RunTrace, viewport: Viewport, palette: Palette): void {
+    this.clear();
+    const robot = new Strand(trace.robot, viewport, { width: 2, color: palette.robotLine, alpha: 0.55 });
+    const balls = trace.balls.map(
+      (trail, ball) => new Strand(trail, viewport, { width: 2.5, color: ballColour(palette, ball) }),
+    );
+    this.#strands = [robot, ...balls];
+    this.layer.addChild(...this.#strands.map((strand) => strand.layer));
   }
 
-  draw(trace: RunTrace, timeS: number, viewport: Viewport, palette: Palette): void {
-    const lines = this.#lines.clear();
-    if (strand(lines, trace.robot, timeS, viewport)) {
-      lines.stroke({ width: 2, color: palette.robotLine, alpha: 0.55, join: "round" });
-    }
-    for (const [ball, trail] of trace.balls.entries()) {
-      if (strand(lines, trail, timeS, viewport)) {
-        lines.stroke({ width: 2.5, color: ballColour(palette, ball), alpha: 0.85, join: "round" });
-      }
-    }
+  showUntil(timeS: number): void {
+    for (const strand of this.#strands) strand.showUntil(timeS);
   }
 
   clear(): void {
-    this.#lines.clear();
+    this.layer.removeChildren();
+    for (const strand of this.#strands) strand.destroy();
+    this.#strands = [];
   }
-}
-
-function strand(lines: Graphics, trail: Trail, timeS: number, viewport: Viewport): boolean {
-  const count = pointsUntil(trail, timeS);
-  for (let i = 0; i < count; i++) {
-    const x = viewport.x(trail.xMm[i] ?? 0);
-    const y = viewport.y(trail.yMm[i] ?? 0);
-    if (i === 0) lines.moveTo(x, y);
-    else lines.lineTo(x, y);
-  }
-  return count > 1;
 }

@@ -144,11 +144,14 @@ export class ZoneView {
 
   #drawStart(): void {
     if (!this.#viewport || !this.#project) return;
-    if (!this.#run) this.#start.clear();
-    else {
-      const balls = ballsOf(this.#project);
-      this.#start.draw(balls, this.#run.outcome.placement, this.#viewport, this.#palette);
+    if (!this.#run) {
+      this.#start.clear();
+      this.#trails.clear();
+      return;
     }
+    const balls = ballsOf(this.#project);
+    this.#start.draw(balls, this.#run.outcome.placement, this.#viewport, this.#palette);
+    this.#trails.draw(this.#run.trace, this.#viewport, this.#palette);
   }
 
   #drawMoving(): void {
@@ -157,18 +160,17 @@ export class ZoneView {
     if (!this.#run) {
       this.#robot.place(entryPose(this.#project.zone, this.#project.robot), this.#viewport);
       this.#balls.hide();
-      this.#trails.clear();
       this.#path.highlight(-1, this.#palette);
       return;
     }
-    const { recording, outcome, trace } = this.#run;
+    const { recording, outcome } = this.#run;
     const timeS = Math.min(Math.max(0, this.#timeS), recording.durationS);
     this.#robot.place(robotAt(recording, timeS), this.#viewport);
     for (let ball = 0; ball < recording.ballCount; ball++) {
       const mark = ballMark(outcome, recording, ball, timeS);
       this.#balls.place(ball, ballAt(recording, ball, timeS), mark, this.#viewport);
     }
-    this.#trails.draw(trace, timeS, this.#viewport, this.#palette);
+    this.#trails.showUntil(timeS);
     this.#path.highlight(moveAt(recording, timeS), this.#palette);
   }
 }

@@ -1,9 +1,18 @@
 import type { BrowserContextOptions, Page } from "playwright-core";
 import { openPage } from "./page.ts";
 
-/** The app, opened and ready: the first look at the routines is over, the best one is chosen and its run loaded. */
+/**
+ * The app, opened and ready: the first look at the routines is over, the best one is chosen and its run loaded. The
+ * ranking is stopped there, so that ranks hold still and the machine is free for the test.
+ */
 export async function openApp(options: BrowserContextOptions = {}): Promise<Page> {
   const page = await openPage("", options);
+  await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
+  await page.evaluate(() => {
+    for (const button of document.querySelectorAll("button")) {
+      if (button.textContent === "Cancel") button.click();
+    }
+  });
   await ready(page);
   return page;
 }

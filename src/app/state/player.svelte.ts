@@ -5,6 +5,9 @@ export const SPEEDS = [0.25, 0.5, 1, 2, 4, 8] as const;
 /** A longer frame is a hidden or stalled page, s: the run waits instead of jumping. */
 const LONGEST_FRAME_S = 0.1;
 
+/** Closer to the end counts as the end, s: a slider's last place may be a rounding short of it. */
+const END_S = 1e-3;
+
 /** Playing a recorded run: where in time, how fast, running or not. */
 export class Player {
   run = $state.raw<ViewRun | null>(null);
@@ -48,7 +51,7 @@ export class Player {
 
   /** Jumps to a second of the run, held inside its duration. */
   seek(timeS: number): void {
-    this.timeS = Math.min(Math.max(0, timeS), this.durationS);
+    this.timeS = timeS > this.durationS - END_S ? this.durationS : Math.max(0, timeS);
   }
 
   /** To the start of the next move, or back to the start of this one, then of the one before. */
