@@ -33,10 +33,10 @@ function zoneFromRobot(zone: Zone, robot: Robot): (point: PointMm) => PointMm {
   const forwardX = c * inX - s * inY;
   const forwardY = s * inX + c * inY;
   const along = doorway.centreMm + alongMm;
-  const wallX = doorway.wall === "right" ? zone.widthMm : doorway.wall === "left" ? 0 : along;
-  const wallY = doorway.wall === "top" ? zone.heightMm : doorway.wall === "bottom" ? 0 : along;
-  const originX = wallX + insetMm * inX;
-  const originY = wallY + insetMm * inY;
+  const lineX = doorway.wall === "right" ? zone.widthMm : doorway.wall === "left" ? 0 : along;
+  const lineY = doorway.wall === "top" ? zone.heightMm : doorway.wall === "bottom" ? 0 : along;
+  const originX = lineX + insetMm * inX;
+  const originY = lineY + insetMm * inY;
   return ({ xMm, yMm }) => ({
     xMm: originX + xMm * forwardX - yMm * forwardY,
     yMm: originY + xMm * forwardY + yMm * forwardX,

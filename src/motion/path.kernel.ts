@@ -28,7 +28,7 @@ const MIN_LEVER_MM = 1;
 /** Vertices within this of the wall count as touching when a push is resolved, mm. */
 const FLUSH_MM = 4 * TOUCH_MM;
 
-export class PathPlanner {
+export class PathTracer {
   readonly pieces = new Float64Array(MAX_PIECES * PIECE);
   count = 0;
   /** Progress at which the robot stopped for good; equals the move's length when nothing stopped it. */

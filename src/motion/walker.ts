@@ -5,7 +5,7 @@ import { cos, sin } from "../num/elementary.ts";
 import type { CoursePiece } from "./course.ts";
 import { moveLength, setProfile } from "./duration.ts";
 import { entryPose } from "./entry.ts";
-import { PathPlanner, PIECE, posePiece } from "./path.kernel.ts";
+import { PathTracer, PIECE, posePiece } from "./path.kernel.ts";
 import type { Pose } from "./pose.ts";
 import { surroundingsOf } from "./surroundings.ts";
 import { Trapezoid } from "./trapezoid.ts";
@@ -21,7 +21,7 @@ export interface WalkedMove {
   readonly flush: boolean;
 }
 
-/** Motion of a move as the planner wants it: velocity sign, heading change per unit of progress, length. */
+/** Motion of a move as the tracer wants it: velocity sign, heading change per unit of progress, length. */
 export function motionOf(move: Move): { sigma: number; kappa: number; length: number } {
   const length = moveLength(move);
   switch (move.kind) {
@@ -44,7 +44,7 @@ export function motionOf(move: Move): { sigma: number; kappa: number; length: nu
 export class Walker {
   pose: Pose;
   timeS = 0;
-  private readonly planner: PathPlanner;
+  private readonly planner: PathTracer;
   private readonly drive: Drive;
   private readonly profile = new Trapezoid();
   private readonly at = new Float64Array(7);
@@ -52,7 +52,7 @@ export class Walker {
   constructor(project: Project, from: Pose = entryPose(project.zone, project.robot)) {
     this.pose = from;
     this.drive = project.robot.drive;
-    this.planner = new PathPlanner(surroundingsOf(project.zone, project.robot), project.robot.drive);
+    this.planner = new PathTracer(surroundingsOf(project.zone, project.robot), project.robot.drive);
   }
 
   /** Free way in mm before the robot touches anything when it drives straight on (`sign` 1) or back (−1). */

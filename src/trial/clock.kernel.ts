@@ -1,4 +1,4 @@
-import { AT_END, type PathPlanner, PIECE } from "../motion/path.kernel.ts";
+import { AT_END, type PathTracer, PIECE } from "../motion/path.kernel.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import { robot } from "./robot.kernel.ts";
 
@@ -19,7 +19,7 @@ export const profile = new Trapezoid();
 const at = new Float64Array(7);
 
 /** Starts a move whose path has been planned. */
-export function startMove(planner: PathPlanner, index: number, startS: number, scale: number): void {
+export function startMove(planner: PathTracer, index: number, startS: number, scale: number): void {
   move.index = index;
   move.startS = startS;
   move.scale = scale;
@@ -48,7 +48,7 @@ export function pieceEnd(q: number): number {
 }
 
 /** Puts the robot where it is t seconds into the move, with its velocity. */
-export function setRobot(planner: PathPlanner, t: number): void {
+export function setRobot(planner: PathTracer, t: number): void {
   const q = progressAt(t);
   if (move.count > 0) {
     planner.poseAt(q, at);

@@ -4,7 +4,7 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { PointMm } from "../model/zone.ts";
 import { entryPose } from "../motion/entry.ts";
-import { PathPlanner } from "../motion/path.kernel.ts";
+import { PathTracer } from "../motion/path.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
 import { surroundingsOf } from "../motion/surroundings.ts";
 import { motionOf } from "../motion/walker.ts";
@@ -30,7 +30,7 @@ export interface TrialPlan {
   readonly points: readonly number[];
   readonly outline: RobotOutline;
   readonly entry: Pose;
-  readonly planner: PathPlanner;
+  readonly planner: PathTracer;
   readonly motions: readonly { readonly sigma: number; readonly kappa: number; readonly length: number }[];
   readonly drift: DriftDrawer;
   readonly placements: PlacementDrawer;
@@ -47,7 +47,7 @@ export function compileTrial(project: Project, routine: Routine, options: TrialO
     points: project.balls.flatMap((group) => Array.from({ length: group.count }, () => group.points)),
     outline: robotOutline(project.robot),
     entry: entryPose(project.zone, project.robot),
-    planner: new PathPlanner(surroundingsOf(project.zone, project.robot), project.robot.drive),
+    planner: new PathTracer(surroundingsOf(project.zone, project.robot), project.robot.drive),
     motions: routine.moves.map(motionOf),
     drift: new DriftDrawer(project.robot.drift, options.drift ?? true),
     placements: new PlacementDrawer(project),

@@ -1,5 +1,5 @@
 import { MAX_BALLS } from "../model/project.ts";
-import type { PathPlanner } from "../motion/path.kernel.ts";
+import type { PathTracer } from "../motion/path.kernel.ts";
 import {
   bx,
   by,
@@ -91,7 +91,7 @@ export function isAwake(): boolean {
 }
 
 /** Runs the started move for `durationS` seconds. */
-export function runMove(planner: PathPlanner, durationS: number, watcher: Watcher): void {
+export function runMove(planner: PathTracer, durationS: number, watcher: Watcher): void {
   let t = 0;
   setRobot(planner, 0);
   for (let i = 0; i < balls; i++) {
@@ -243,7 +243,7 @@ function lineTime(gap: number, rate: number, bend: number): number {
 }
 
 /** One step of h seconds from second t of the move. */
-function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): void {
+function step(planner: PathTracer, t: number, h: number, watcher: Watcher): void {
   const q0 = progressAt(t);
   if (!isAwake()) {
     setRobot(planner, t + h);
@@ -279,7 +279,7 @@ function step(planner: PathPlanner, t: number, h: number, watcher: Watcher): voi
 }
 
 /** Undoes the robot's advance: it makes no more progress in this move; jammed balls lie still where they were. */
-function takeBack(planner: PathPlanner, t: number, q0: number, everything: boolean, watcher: Watcher): void {
+function takeBack(planner: PathTracer, t: number, q0: number, everything: boolean, watcher: Watcher): void {
   move.stopQ = q0;
   setRobot(planner, t);
   freeze();
