@@ -36,6 +36,8 @@ export class RoutineBuilder {
   readonly scene: Scene;
   /** Speed of straight stretches. */
   readonly speedMmPerS: number;
+  /** Rate of turns on the spot: slowed down alike, since the arms may sweep over balls. */
+  readonly turnRateRadPerS: number;
   private readonly walker: Walker;
   private readonly guard: Guard;
   private readonly hull: readonly PointMm[];
@@ -43,6 +45,8 @@ export class RoutineBuilder {
   constructor(scene: Scene, speedMmPerS: number) {
     this.scene = scene;
     this.speedMmPerS = speedMmPerS;
+    const { topSpeedMmPerS, turnRateRadPerS } = scene.project.robot.drive;
+    this.turnRateRadPerS = turnRateRadPerS * Math.min(1, speedMmPerS / topSpeedMmPerS);
     this.walker = new Walker(scene.project);
     this.guard = new Guard(scene.grown);
     const { footprint, ground } = robotOutline(scene.project.robot);
@@ -84,7 +88,7 @@ export class RoutineBuilder {
   /** On the spot, left positive. */
   turn(angleRad: number, atMostRadPerS = Number.POSITIVE_INFINITY): boolean {
     if (Math.abs(angleRad) < SMALLEST_TURN_RAD) return true;
-    const rateRadPerS = Math.min(this.scene.project.robot.drive.turnRateRadPerS, atMostRadPerS);
+    const rateRadPerS = Math.min(this.turnRateRadPerS, atMostRadPerS);
     return this.clearMove({ kind: "turn", angleRad, rateRadPerS });
   }
 

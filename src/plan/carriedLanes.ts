@@ -18,7 +18,7 @@ export const CARRIED_LANES: Family = {
   variants: combinations({
     longFirst: [true, false],
     spacing: [0.7, 0.9],
-    closing: [0, 1],
+    closing: [0],
     squareUps: [false, true],
   }).map(variant),
 };

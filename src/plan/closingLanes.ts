@@ -17,7 +17,7 @@ export const CLOSING_LANES: Family = {
   pattern: "Lanes to the closing wall",
   variants: combinations({
     longFirst: [true, false],
-    spacing: [0.7, 0.9],
+    spacing: [0.8],
     closing: [1, 2, 3],
     squareUps: [false, true],
   }).map(variant),

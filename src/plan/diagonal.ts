@@ -14,7 +14,7 @@ interface Choice {
 export const DIAGONAL: Family = {
   id: "diag",
   pattern: "Diagonal lanes",
-  variants: combinations({ spacing: [0.7, 0.9], closing: [0, 2], back: [false, true] }).map(variant),
+  variants: combinations({ spacing: [0.7, 0.9], closing: [0, 2], back: [true] }).map(variant),
 };
 
 function variant(choice: Choice): Variant {

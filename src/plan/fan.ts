@@ -9,7 +9,6 @@ interface Choice {
   readonly each: number;
   readonly closing: number;
   readonly squareUps: boolean;
-  readonly berthMm: number;
 }
 
 /**
@@ -23,24 +22,22 @@ export const FAN: Family = {
     each: [2, 3],
     closing: [0, 2],
     squareUps: [false, true],
-    berthMm: [0, 20],
   }).map(variant),
 };
 
 function variant(choice: Choice): Variant {
-  const { each, closing, squareUps, berthMm } = choice;
+  const { each, closing, squareUps } = choice;
   const pushes = 2 * each + 1;
   return {
-    code: coded(`n${pushes}`, `c${closing}`, squareUps ? "q" : "", berthMm > 0 ? "w" : ""),
+    code: coded(`n${pushes}`, `c${closing}`, squareUps ? "q" : ""),
     label: listed(
       counted(pushes, "push", "pushes"),
       closing > 0 ? counted(closing, "closing wall run") : "",
       squareUps ? "squares up before each" : "",
-      berthMm > 0 ? "wide berth" : "",
     ),
-    params: { pushes, closingRuns: closing, squareUps, berthMm },
+    params: { pushes, closingRuns: closing, squareUps },
     longFirst: true,
-    extraBerthMm: berthMm,
+    extraBerthMm: 15,
     runs: (scene) => [...bows(scene, each, squareUps), ...closingRuns(scene, closing, squareUps)],
   };
 }

@@ -1,61 +1,70 @@
-import { BOTH_FAR_WALLS } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
-import { pusherWidthMm, type Side } from "./place.ts";
+import { BOTH_FAR_WALLS, closingRuns } from "./closing.ts";
+import { coded, combinations, counted, type Family, listed, type Variant } from "./family.ts";
+import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { bowRun, hookRun } from "./routes.ts";
 import type { Scene } from "./scene.ts";
 
 interface Choice {
-  readonly rounds: number;
-  readonly radius: number;
+  /** Rounds, counted from the walls inward: as many as reach the middle, or one less. */
+  readonly rounds: "all" | "outer";
   readonly squareUps: boolean;
   readonly back: boolean;
-  readonly berthMm: number;
+  readonly closing: number;
 }
+
+/** Share of the pusher's width that two neighbouring rounds are apart. */
+const SPACING = 0.85;
+/** Radius of the corners, in tip radii: wide enough to carry balls round, and the robot comes near the next wall. */
+const RADIUS = 1;
 
 /**
  * Inward herding spiral: hooks along the far wall and the closing wall onto the wedge, by turns on both sides, each
- * round one pusher's width farther in. It shrinks toward the target corner, and everything inside is herded along.
+ * round one pusher's width farther in, and the straight way last. It shrinks toward the target corner.
  */
 export const HERD: Family = {
   id: "herd",
   pattern: "Inward herding spiral",
   variants: combinations({
-    rounds: [2, 3],
-    radius: [0.6, 1],
-    squareUps: [false, true],
-    back: [false, true],
-    berthMm: [10],
+    rounds: ["all", "outer"] as const,
+    squareUps: [true, false],
+    back: [true, false],
+    closing: [0, 2],
   }).map(variant),
 };
 
 function variant(choice: Choice): Variant {
-  const { rounds, radius, squareUps, back, berthMm } = choice;
+  const { rounds, squareUps, back, closing } = choice;
   return {
-    code: coded(`n${rounds}`, `r${percent(radius)}`, squareUps ? "q" : "", back ? "b" : ""),
+    code: coded(rounds, `c${closing}`, squareUps ? "q" : "", back ? "b" : ""),
     label: listed(
-      counted(rounds, "round"),
-      radius < 1 ? "tight corners" : "wide corners",
+      rounds === "all" ? "to the middle" : "all rounds but the innermost",
+      back ? "back the way it came" : "back straight",
+      closing > 0 ? counted(closing, "closing wall run") : "",
       squareUps ? "squares up before each hook" : "",
-      back ? "goes back the way it came" : "",
     ),
-    params: { rounds, radiusShare: radius, squareUps, back, berthMm },
+    params: { rounds, squareUps, back, closingRuns: closing },
     longFirst: true,
-    extraBerthMm: berthMm,
-    runs: (scene) => [...hooks(scene, choice), bowRun(scene, "x", 0)],
+    extraBerthMm: 8,
+    runs: (scene) => {
+      const all = roundsToMiddle(scene, SPACING * pusherWidthMm(scene));
+      const count = rounds === "all" ? all : Math.max(1, all - 1);
+      const straight = bowRun(scene, "x", 0);
+      const around = hooks(scene, count, squareUps, back);
+      // Without the way back along each hook, the straight way back has to be swept first.
+      const search = back ? [...around, straight] : [straight, ...around];
+      return [...search, ...closingRuns(scene, closing, squareUps)];
+    },
   };
 }
 
 /** The hooks of a spiral, outermost first. */
-export function hooks(
-  scene: Scene,
-  { rounds, radius, squareUps, back }: Omit<Choice, "berthMm">,
-): readonly PushRun[] {
-  const step = 0.85 * pusherWidthMm(scene);
+export function hooks(scene: Scene, rounds: number, squareUps: boolean, back: boolean): readonly PushRun[] {
+  const step = SPACING * pusherWidthMm(scene);
   const sides: readonly Side[] = ["x", "y"];
   return Array.from({ length: rounds }, (_, round) => round * step).flatMap((insetMm) =>
     sides.map((side) =>
-      hookRun(scene, side, insetMm, radius * scene.reach.tipRadiusMm, {
+      hookRun(scene, side, insetMm, RADIUS * scene.reach.tipRadiusMm, {
         squareUps: squareUps ? BOTH_FAR_WALLS : [],
         retreat: back ? "back" : "off",
       }),

@@ -95,3 +95,11 @@ export function evenly(from: number, to: number, step: number): readonly number[
   const count = Math.max(1, Math.ceil(Math.abs(to - from) / step - 1e-9));
   return Array.from({ length: count + 1 }, (_, i) => from + ((to - from) * i) / count);
 }
+
+/** How many laps or rounds, each a step farther in, it takes from the walls to the middle of the zone. */
+export function roundsToMiddle(scene: Scene, stepMm: number): number {
+  const half = Math.min(scene.widthMm, scene.heightMm) / 2;
+  const outermost =
+    Math.max(scene.reach.leftMm, scene.reach.rightMm) + scene.berthMm + pusherWidthMm(scene) / 2;
+  return Math.max(1, Math.ceil((half - outermost) / stepMm));
+}

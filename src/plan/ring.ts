@@ -1,4 +1,5 @@
-import { beforeWedge, flankMm, overhangMm, type Side, turnInsMm, waypoint } from "./place.ts";
+import { homewardFromLane } from "./homing.ts";
+import { flankMm, overhangMm, type Side, waypoint } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import type { Waypoint } from "./rounding.ts";
 import type { Scene } from "./scene.ts";
@@ -30,12 +31,6 @@ export function ringRun(scene: Scene, options: RingOptions): PushRun {
     { ...waypoint(side, along - gap, across - gap), ...corner },
     { ...waypoint(side, gap, across - gap), ...corner },
   ];
-  const turn = 0.6 * scene.reach.tipRadiusMm;
-  const ways = turnInsMm(scene).flatMap((turnInMm) => {
-    const turnIn = beforeWedge(scene, turnInMm);
-    const [a, b] = side === "x" ? [turnIn.xMm, turnIn.yMm] : [turnIn.yMm, turnIn.xMm];
-    const off = waypoint(side, gap, b + Math.abs(a - gap), turn);
-    return [turn, 0].map((radius) => [...lap, off, { ...turnIn, radiusMm: radius }, beforeWedge(scene, 0)]);
-  });
+  const ways = homewardFromLane(scene, outer, gap, lap);
   return { ways, backUp: false, squareUps: [], end: "wall", retreat: "off" };
 }

@@ -1,6 +1,6 @@
 import { closingRuns, cornerPushes } from "./closing.ts";
 import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
-import { pusherWidthMm, type Side } from "./place.ts";
+import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { ringRun } from "./ring.ts";
 import { bowRun } from "./routes.ts";
@@ -8,17 +8,14 @@ import type { Scene } from "./scene.ts";
 
 interface Choice {
   readonly side: Side;
-  readonly laps: number;
   readonly radius: number;
   readonly squareUps: boolean;
 }
 
-const LISTS = {
-  side: ["x", "y"],
-  laps: [2],
-  radius: [0.5, 0.9],
-  squareUps: [false, true],
-} as const;
+const LISTS = { side: ["x", "y"], radius: [0.5, 0.9], squareUps: [true, false] } as const;
+
+/** Share of the pusher's width that two neighbouring laps are apart. */
+const SPACING = 0.85;
 
 /** Laps all round, each carried onto the wedge, the first along the walls and each next one farther in; the middle last. */
 export const RINGS_IN: Family = {
@@ -38,38 +35,43 @@ export const RINGS_OUT: Family = {
 export const WALL_LOOP: Family = {
   id: "loop",
   pattern: "Wall loop only",
-  variants: combinations({ side: ["x", "y"] as const, closing: [0, 2], squareUps: [false, true] }).map(
+  variants: combinations({ side: ["x", "y"] as const, closing: [0], squareUps: [false, true] }).map(
     loopVariant,
   ),
 };
 
 function variant(choice: Choice, inward: boolean): Variant {
-  const { side, laps, radius, squareUps } = choice;
+  const { side, radius, squareUps } = choice;
   const way = side === "x" ? "long" : "short";
   return {
-    code: coded(way, `n${laps}`, `r${percent(radius)}`, squareUps ? "q" : ""),
+    code: coded(way, `r${percent(radius)}`, squareUps ? "q" : ""),
     label: listed(
-      counted(laps, "lap"),
       `${way} closing wall first`,
       radius < 0.7 ? "tight corners" : "wide corners",
       squareUps ? "squares up at each corner" : "",
     ),
-    params: { firstWall: way, laps, radiusShare: radius, squareUps },
+    params: { firstWall: way, radiusShare: radius, squareUps },
     longFirst: true,
-    extraBerthMm: 10,
+    extraBerthMm: 8,
     runs: (scene) => {
-      const all = [...rings(scene, choice), bowRun(scene, "x", 0)];
+      const laps = roundsToMiddle(scene, SPACING * pusherWidthMm(scene));
+      const all = [...rings(scene, 0, laps, choice), bowRun(scene, "x", 0)];
       return inward ? all : all.reverse();
     },
   };
 }
 
-/** Laps, outermost first. */
-export function rings(scene: Scene, { side, laps, radius, squareUps }: Choice): readonly PushRun[] {
-  const step = 0.85 * pusherWidthMm(scene);
-  const radiusMm = radius * scene.reach.tipRadiusMm;
-  return Array.from({ length: laps }, (_, lap) =>
-    ringRun(scene, { side, insetMm: lap * step, radiusMm, squareUps }),
+/** Laps `from` … `to` − 1, counted from the walls inward. */
+export function rings(scene: Scene, from: number, to: number, choice: Choice): readonly PushRun[] {
+  const step = SPACING * pusherWidthMm(scene);
+  const radiusMm = choice.radius * scene.reach.tipRadiusMm;
+  return Array.from({ length: Math.max(0, to - from) }, (_, i) =>
+    ringRun(scene, {
+      side: choice.side,
+      insetMm: (from + i) * step,
+      radiusMm,
+      squareUps: choice.squareUps,
+    }),
   );
 }
 
@@ -91,7 +93,7 @@ function loopVariant(choice: {
     longFirst: true,
     extraBerthMm: 0,
     runs: (scene) => [
-      ...rings(scene, { side, laps: 1, radius: 0.9, squareUps }),
+      ...rings(scene, 0, 1, { side, radius: 0.9, squareUps }),
       ...closingRuns(scene, closing, squareUps),
       ...cornerPushes(scene, 1),
     ],

@@ -1,6 +1,5 @@
-import { RAD_PER_DEG } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
-import { cos, sin } from "../num/elementary.ts";
+import { homeward, homewardFromLane } from "./homing.ts";
 import {
   beforeWedge,
   behindMm,
@@ -12,32 +11,14 @@ import {
   overhangMm,
   pusherWidthMm,
   type Side,
-  turnInsMm,
   waypoint,
 } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
-import type { Waypoint } from "./rounding.ts";
 import type { Scene } from "./scene.ts";
 
 /** The single pushes that patterns are made of; each ends on the wedge or at a wall. */
 
-/** Radii tried where a way turns onto the push line, in tip radii; 0: on the spot. */
-const TURN_IN_RADII = [0.6, 0.4, 0];
-/** Angle at which a closing wall is left for the push line. */
-const LEAVE_RAD = 45 * RAD_PER_DEG;
-
 const RUN: Omit<PushRun, "ways"> = { backUp: false, squareUps: [], end: "wall", retreat: "off" };
-
-/** A push that ends square on the wedge: `lead` is the way up to where it turns onto the push line. */
-function homing(scene: Scene, lead: (turnInMm: number) => readonly Waypoint[]): PushRun["ways"] {
-  return turnInsMm(scene).flatMap((turnInMm) =>
-    TURN_IN_RADII.map((share) => [
-      ...lead(turnInMm),
-      { ...beforeWedge(scene, turnInMm), radiusMm: share * scene.reach.tipRadiusMm },
-      beforeWedge(scene, 0),
-    ]),
-  );
-}
 
 /**
  * From the far corner to the wedge in a bow. `bow` says how far it swings out: 0 is the straight way, 1 nearly
@@ -48,7 +29,7 @@ export function bowRun(scene: Scene, side: Side, bow: number, options: Partial<P
   const outer = outerCorner(scene, side);
   return {
     ...RUN,
-    ways: homing(scene, (turnInMm) => {
+    ways: homeward(scene, (turnInMm) => {
       if (bow === 0) return [home];
       const turnIn = beforeWedge(scene, turnInMm);
       const middle = between(turnIn, home, 0.5);
@@ -79,10 +60,9 @@ export function hookRun(
   const aside = flankMm(scene, side) + scene.berthMm + overhangMm(scene, side, radiusMm) + insetMm;
   return {
     ...RUN,
-    ways: homing(scene, (turnInMm) => [
+    ways: homewardFromLane(scene, side, aside, [
       waypoint(side, along, from),
       waypoint(side, along, aside, radiusMm),
-      ...leaving(scene, side, aside, turnInMm),
     ]),
     ...options,
   };
@@ -103,24 +83,13 @@ export function laneRun(
 ): PushRun {
   const start = waypoint(side, lengthMm(scene, side) - behindMm(scene), asideMm);
   const straight = [start, waypoint(side, 0, asideMm)];
-  const ways = home
-    ? homing(scene, (turnInMm) => [start, ...leaving(scene, side, asideMm, turnInMm)])
-    : [straight];
+  const ways = home ? homewardFromLane(scene, side, asideMm, [start]) : [straight];
   return { ...RUN, backUp: true, ways, ...options };
-}
-
-/** Where a lane turns off to meet the push line: at 45°, or, from farther out than that line's turn-in, straight across to it. */
-function leaving(scene: Scene, side: Side, asideMm: number, turnInMm: number): readonly Waypoint[] {
-  const turnIn = beforeWedge(scene, turnInMm);
-  const [along, aside] = side === "x" ? [turnIn.xMm, turnIn.yMm] : [turnIn.yMm, turnIn.xMm];
-  const radius = TURN_IN_RADII[0] ?? 0;
-  const off = along + (Math.abs(aside - asideMm) * cos(LEAVE_RAD)) / sin(LEAVE_RAD);
-  return [waypoint(side, off, asideMm, radius * scene.reach.tipRadiusMm)];
 }
 
 /** Straight for the wedge from anywhere. */
 export function rayRun(scene: Scene, from: PointMm, options: Partial<PushRun> = {}): PushRun {
-  return { ...RUN, backUp: true, ways: homing(scene, () => [from]), ...options };
+  return { ...RUN, backUp: true, ways: homeward(scene, () => [from]), ...options };
 }
 
 /** Square onto the wedge from close by, beside the middle or in it: brings in what lies in front of its edge. */

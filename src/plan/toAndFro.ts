@@ -18,7 +18,7 @@ export const TO_AND_FRO: Family = {
   pattern: "Lanes to and fro",
   variants: combinations({
     longFirst: [true, false],
-    spacing: [0.65, 0.9],
+    spacing: [0.75],
     closing: [1, 2],
     squareUps: [false, true],
   }).map(variant),
