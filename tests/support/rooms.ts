@@ -14,7 +14,7 @@ export interface Room {
 export const ROOMS: readonly Room[] = [
   { name: "num", core: true, packages: [] },
   { name: "geometry", core: true, packages: ["clipper2-ts", "d3-delaunay"] },
-  { name: "model", core: true, packages: ["valibot"] },
+  { name: "model", core: true, packages: [] },
   { name: "motion", core: true, packages: [] },
   { name: "trial", core: true, packages: [] },
   { name: "plan", core: true, packages: [] },
@@ -22,10 +22,10 @@ export const ROOMS: readonly Room[] = [
   { name: "practice", core: true, packages: [], apart: ["score"] },
   { name: "search", core: true, packages: [] },
   { name: "jobs", core: false, packages: ["node:worker_threads"] },
-  { name: "report", core: false, packages: ["d3-scale", "d3-shape"] },
+  { name: "report", core: false, packages: [] },
   { name: "view", core: false, packages: ["pixi.js"] },
   { name: "cli", core: false, packages: ["node:*", "vite"], apart: ["view"] },
-  { name: "app", core: false, packages: ["svelte", "idb-keyval"], apart: ["cli"] },
+  { name: "app", core: false, packages: ["svelte"], apart: ["cli"] },
 ];
 
 /** What the core may take from Math: exact in every engine, unlike sin, cos, atan2, exp, log, hypot, pow and their kin. */
