@@ -14,8 +14,8 @@ export const ROLLING = 1;
 export const SLIDING = 2;
 export const OUT = 3;
 
-/** Slip below this has gone within 0.1 ms on any floor allowed: the ball is set rolling with what the slide would leave, mm/s. */
-const SLIP_EPS = 0.3;
+/** Slip below this has gone within 1 ms on a usual floor: the ball is set rolling with what the slide would leave, mm/s. */
+const SLIP_EPS = 3;
 /** A rolling ball slower than this has stopped, mm/s: it would still roll 1e-12 mm. */
 const STOP_EPS = 1e-5;
 

@@ -36,6 +36,7 @@ import {
   crossEdge,
   depthOf,
   edgeDepth,
+  HAND_SLOPE_STEP_S,
   holds,
   isHeld,
   lipBlocks,
@@ -228,7 +229,9 @@ function wedgeTime(i: number, ax: number, ay: number): number {
     // Where a face begins and ends the pull changes at once: a step ends there.
     h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend - pull), lineTime(d, rate, bend - pull));
     h = Math.min(h, lineTime(d - wedge.run, rate, bend - pull)) + 1e-9;
-    return h < SLOPE_STEP_S ? h : SLOPE_STEP_S;
+    // In the robot's hands the face sets the pace, not the slope.
+    const step = found.lasting ? HAND_SLOPE_STEP_S : SLOPE_STEP_S;
+    return h < step ? h : step;
   }
   // Inside: the way out over the edge, down from the level part, or over the line at which it counts as home.
   h = Math.min(h, lineTime(d - edgeDepth[i]!, rate, bend));
@@ -308,14 +311,10 @@ function tidy(i: number, t: number): void {
     awake[i] = 0;
     return;
   }
-  if (
-    mode[i] !== REST &&
-    onSlope(i) &&
-    byRobot[i] === 0 &&
-    (stands[i]! > 0 || pairBits[i] !== 0) &&
-    isHeld(fromX[i]!, fromY[i]!, i)
-  )
-    halt(i);
+  // On a slope a wall, another ball or a robot that stands can hold a ball; the next move looks at it anew.
+  const held = stands[i]! > 0 || pairBits[i] !== 0 || byRobot[i] !== 0;
+  const pushed = byRobot[i] !== 0 && robot.rate > 0;
+  if (mode[i] !== REST && held && !pushed && onSlope(i) && isHeld(fromX[i]!, fromY[i]!, i)) halt(i);
   if (mode[i] !== REST) {
     awake[i] = 1;
     return;
@@ -324,12 +323,5 @@ function tidy(i: number, t: number): void {
   const q = progressAt(t);
   touchQ[i] = q < move.stopQ ? firstTouch(i, q) : Number.POSITIVE_INFINITY;
   awake[i] = touchQ[i]! <= q + 1e-9 ? 1 : 0;
-  if (
-    awake[i] === 0 &&
-    onSlope(i) &&
-    !holds(i, slopeAt(i, depthOf(i))) &&
-    stands[i] === 0 &&
-    pairBits[i] === 0
-  )
-    awake[i] = 1;
+  if (awake[i] === 0 && !held && onSlope(i) && !holds(i, slopeAt(i, depthOf(i)))) awake[i] = 1;
 }

@@ -76,12 +76,35 @@ function progressOf(recording: Recording, index: number, tS: number): number {
   return Math.min(q, num(moves, at + 5));
 }
 
-/** Where ball `ball` is at second tS, by the engine's own free motion from the frame before. */
+/**
+ * Where ball `ball` is at second tS: by the engine's own free motion from the frame before, and at an even pace as far aside
+ * of it as the contacts of the step took the ball by the next frame, so that a carried ball does not lag and jump.
+ */
 export function ballAt(recording: Recording, ball: number, tS: number): BallAt {
-  const frame = lastAtMost(recording.frameTimeS, tS);
-  const at = (frame * recording.ballCount + ball) * FRAME_STRIDE;
+  const { frameTimeS, frames, ballCount } = recording;
+  const frame = lastAtMost(frameTimeS, tS);
+  const startS = num(frameTimeS, frame);
+  const dt = Math.min(tS, recording.durationS) - startS;
+  const state = roamFrom(recording, frame, ball, dt);
+  const xMm = num(bx, SLOT);
+  const yMm = num(by, SLOT);
+  const stepS = num(frameTimeS, frame + 1) - startS;
+  if (!(dt > 0 && stepS > dt)) return { xMm, yMm, state };
+  roamFrom(recording, frame, ball, stepS);
+  const next = ((frame + 1) * ballCount + ball) * FRAME_STRIDE;
+  const share = dt / stepS;
+  return {
+    xMm: xMm + (num(frames, next) - num(bx, SLOT)) * share,
+    yMm: yMm + (num(frames, next + 1) - num(by, SLOT)) * share,
+    state,
+  };
+}
+
+/** Puts a ball into the spare slot as it was in a frame and lets it roam for dt seconds; returns its state then. */
+function roamFrom(recording: Recording, frame: number, ball: number, dt: number): BallAt["state"] {
+  const { frames, ballConstants, ballCount } = recording;
+  const at = (frame * ballCount + ball) * FRAME_STRIDE;
   const constants = ball * BALL_STRIDE;
-  const { frames, ballConstants } = recording;
   bx[SLOT] = num(frames, at);
   by[SLOT] = num(frames, at + 1);
   vx[SLOT] = num(frames, at + 2);
@@ -92,15 +115,7 @@ export function ballAt(recording: Recording, ball: number, tS: number): BallAt {
   inertia[SLOT] = num(ballConstants, constants + 1);
   rollDecel[SLOT] = num(ballConstants, constants + 2);
   slideDecel[SLOT] = num(ballConstants, constants + 3);
-  const dt = Math.min(tS, recording.durationS) - num(recording.frameTimeS, frame);
   if (dt > 0) roam(SLOT, dt);
-  const state =
-    mode[SLOT] === OUT
-      ? "out"
-      : mode[SLOT] === REST
-        ? "rest"
-        : mode[SLOT] === ROLLING
-          ? "rolling"
-          : "sliding";
-  return { xMm: num(bx, SLOT), yMm: num(by, SLOT), state };
+  const now = mode[SLOT];
+  return now === OUT ? "out" : now === REST ? "rest" : now === ROLLING ? "rolling" : "sliding";
 }

@@ -31,6 +31,8 @@ import {
 
 /** Step for a ball on a slope, s: at 300 mm/s it moves 1.25 mm, a tenth of the shortest slope that is allowed. */
 export const SLOPE_STEP_S = 1 / 240;
+/** The same for a ball that the robot pushes up or down the slope, s. */
+export const HAND_SLOPE_STEP_S = 1 / 60;
 /** A ball held by a wall or another ball on a slope moves less than this in one such step, mm. */
 const HELD_MM = 5e-4;
 
