@@ -14,8 +14,8 @@ export interface RunEvent {
 
 /**
  * A run in closed-form pieces. Between two frames every ball follows the engine's own free motion from the state in the
- * frame, and the robot its planned path, so that playing back at a frame gives exactly what the trial computed, and in
- * between the same formulas. Only typed arrays and plain objects: it can be sent between workers. Read it with playback.ts.
+ * frame, with what contacts changed by the next frame spread evenly over the step, and the robot its planned path. So
+ * playing back at a frame gives exactly what the trial computed, and nothing jumps in between. Only typed arrays and plain objects: it can be sent between workers. Read it with playback.ts.
  */
 export interface Recording {
   readonly durationS: number;
