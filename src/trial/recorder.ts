@@ -1,6 +1,6 @@
 import { PIECE } from "../motion/path.kernel.ts";
 import { bx, by, inertia, mode, radius, rollDecel, slideDecel, sx, sy, vx, vy } from "./balls.kernel.ts";
-import { move, profile } from "./clock.kernel.ts";
+import { move, profile, progressAt } from "./clock.kernel.ts";
 import type { Recording, RunEvent } from "./recording.ts";
 
 /** Collects a run while it happens; costs nothing when no run is recorded. */
@@ -41,9 +41,9 @@ export class Recorder {
     );
   }
 
-  /** Where the robot was really stopped (a jam may have stopped it before the wall). */
-  moveEnds(): void {
-    this.moves[this.moves.length - 3] = move.stopQ;
+  /** Where the robot was really stopped: by a wall, by a jam before it, or by the time limit. */
+  moveEnds(durationS: number): void {
+    this.moves[this.moves.length - 3] = progressAt(durationS);
   }
 
   frame(timeS: number): void {

@@ -176,7 +176,7 @@ export function run(
       watcher.note("stall", t, -1);
     }
     runMove(plan.planner, duration, watcher);
-    recorder?.moveEnds();
+    recorder?.moveEnds(duration);
     hash.mix(robot.x);
     hash.mix(robot.y);
     hash.mix(robot.heading);
