@@ -4,7 +4,7 @@ import { RoutineBuilder } from "./builder.ts";
 import { CARRIED_LANES } from "./carriedLanes.ts";
 import { CLOSING_LANES } from "./closingLanes.ts";
 import { DIAGONAL } from "./diagonal.ts";
-import { type Family, percent, type Variant } from "./family.ts";
+import { counted, type Family, percent, type Variant } from "./family.ts";
 import { FAN } from "./fan.ts";
 import { type Frame, movesFromFrame, targetFrame } from "./frame.ts";
 import { HERD } from "./herd.ts";
@@ -79,13 +79,15 @@ function routinesOf(family: Family, project: Project, scenes: SceneShelf): reado
   return family.variants.flatMap((variant) =>
     speeds.flatMap((speedFrac) => {
       const scene = scenes.get(variant);
-      const moves = plannedMoves(scene, variant, speedFrac);
-      if (moves === null) return [];
+      const planned = plannedMoves(scene, variant, speedFrac);
+      if (planned === null) return [];
+      const { moves, leftOut } = planned;
+      const honest = leftOut > 0 ? `, without ${counted(leftOut, "push", "pushes")} that had no room` : "";
       const routine: Routine = {
         id: `${family.id}-${variant.code}-v${percent(speedFrac)}`,
         pattern: family.pattern,
-        label: `${family.pattern}: ${variant.label}, ${percent(speedFrac)} % speed`,
-        params: { ...variant.params, speedFrac },
+        label: `${family.pattern}: ${variant.label}, ${percent(speedFrac)} % speed${honest}`,
+        params: { ...variant.params, speedFrac, ...(leftOut > 0 ? { leftOut } : {}) },
         moves: movesFromFrame(scene.frame, moves),
       };
       return [routine];
@@ -93,11 +95,18 @@ function routinesOf(family: Family, project: Project, scenes: SceneShelf): reado
   );
 }
 
-function plannedMoves(scene: Scene, variant: Variant, speedFrac: number): readonly Move[] | null {
+interface Planned {
+  readonly moves: readonly Move[];
+  /** Pushes of the variant that found no room. */
+  readonly leftOut: number;
+}
+
+function plannedMoves(scene: Scene, variant: Variant, speedFrac: number): Planned | null {
   const builder = new RoutineBuilder(scene, speedFrac * scene.project.robot.drive.topSpeedMmPerS);
   const runs = variant.runs(scene);
   const done = runs.filter((run) => pushAlong(builder, run)).length;
-  return done > 0 && done >= LEAST_SHARE * runs.length ? builder.moves : null;
+  if (done === 0 || done < LEAST_SHARE * runs.length) return null;
+  return { moves: builder.moves, leftOut: runs.length - done };
 }
 
 /** Scenes by frame and berth: many variants share one. */
