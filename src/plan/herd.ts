@@ -15,8 +15,8 @@ interface Choice {
 
 /** Share of the pusher's width that two neighbouring rounds are apart. */
 const SPACING = 0.85;
-/** Radius of the corners, in tip radii: wide enough to carry balls round, and the robot comes near the next wall. */
-const RADIUS = 1;
+/** Radius of the corners, in tip radii: a wider one leaves more of the zone's corner out, a tighter one more of the wall after it. */
+const RADIUS = 0.6;
 
 /**
  * Inward herding spiral: hooks along the far wall and the closing wall onto the wedge, by turns on both sides, each
@@ -59,15 +59,17 @@ function variant(choice: Choice): Variant {
 }
 
 /** The hooks of a spiral, outermost first. */
-export function hooks(scene: Scene, rounds: number, squareUps: boolean, back: boolean): readonly PushRun[] {
+function hooks(scene: Scene, rounds: number, squareUps: boolean, back: boolean): readonly PushRun[] {
   const step = SPACING * pusherWidthMm(scene);
   const sides: readonly Side[] = ["x", "y"];
   return Array.from({ length: rounds }, (_, round) => round * step).flatMap((insetMm) =>
-    sides.map((side) =>
-      hookRun(scene, side, insetMm, RADIUS * scene.reach.tipRadiusMm, {
-        squareUps: squareUps ? BOTH_FAR_WALLS : [],
-        retreat: back ? "back" : "off",
-      }),
-    ),
+    sides.map((side) => hook(scene, side, insetMm, squareUps, back)),
   );
+}
+
+export function hook(scene: Scene, side: Side, insetMm: number, squareUps: boolean, back: boolean): PushRun {
+  return hookRun(scene, side, insetMm, RADIUS * scene.reach.tipRadiusMm, {
+    squareUps: squareUps ? BOTH_FAR_WALLS : [],
+    retreat: back ? "back" : "off",
+  });
 }

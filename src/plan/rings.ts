@@ -62,8 +62,14 @@ function variant(choice: Choice, inward: boolean): Variant {
 }
 
 /** Laps `from` … `to` − 1, counted from the walls inward. */
-export function rings(scene: Scene, from: number, to: number, choice: Choice): readonly PushRun[] {
-  const step = SPACING * pusherWidthMm(scene);
+export function rings(
+  scene: Scene,
+  from: number,
+  to: number,
+  choice: Choice,
+  spacing = SPACING,
+): readonly PushRun[] {
+  const step = spacing * pusherWidthMm(scene);
   const radiusMm = choice.radius * scene.reach.tipRadiusMm;
   return Array.from({ length: Math.max(0, to - from) }, (_, i) =>
     ringRun(scene, {
