@@ -68,5 +68,8 @@ export class DriftDrawer {
     out.scale = Math.max(0, 1 + this.distanceScale + random.distanceSdFrac * luck);
     // Unequal wheels curve the path the same way over the ground whether it is driven forward or back.
     out.kappaExtra = sigma * this.curvature + random.curvatureSdRadPerMm * this.stream.normalCut(CUT_SD);
+    // A curve is turned by the same difference of the tracks as a turn on the spot, and comes out short or long like one.
+    const length = moveLength(move);
+    if (move.kind === "arc" && length > 0) out.kappaExtra += (this.turnScale * move.angleRad) / length;
   }
 }
