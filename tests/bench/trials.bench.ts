@@ -1,8 +1,8 @@
-import type { Routine } from "../../src/model/routine.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { compileTrial, type TrialPlan } from "../../src/trial/compile.ts";
 import { runBatch } from "../../src/trial/run.ts";
 import { defaultProject } from "./defaultProject.ts";
+import { firstOfEachPattern } from "./firstOfEachPattern.ts";
 import { type BenchRow, rowOf, secondsOf } from "./row.ts";
 
 const ROUNDS = 7;
@@ -37,9 +37,4 @@ export async function bench(): Promise<readonly BenchRow[]> {
     ...routines.map((routine, i) => rowOf(routine.id, unit, rates[i] ?? [])),
     rowOf("all of these", unit, together),
   ];
-}
-
-function firstOfEachPattern(routines: readonly Routine[]): readonly Routine[] {
-  const patterns = [...new Set(routines.map(({ pattern }) => pattern))];
-  return patterns.flatMap((pattern) => routines.find((routine) => routine.pattern === pattern) ?? []);
 }
