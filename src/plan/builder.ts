@@ -8,6 +8,7 @@ import type { Pose } from "../motion/pose.ts";
 import { Walker } from "../motion/walker.ts";
 import { cos, sin, wrapAngle } from "../num/elementary.ts";
 import { Guard } from "./guard.ts";
+import { TILT_RAD } from "./reach.ts";
 import type { Scene } from "./scene.ts";
 
 /** Turns and drives smaller than this are left out: far below what a robot can do. */
@@ -131,14 +132,24 @@ export class RoutineBuilder {
     return this.turn(short) || this.turn(short > 0 ? short - 2 * PI : short + 2 * PI);
   }
 
-  /** The same, after driving forward or back as little as it takes to have the room. */
+  /** The same, after driving forward or back, or peeling off a wall beside it, as little as it takes to have the room. */
   faceWithRoom(headingRad: number): boolean {
     if (this.face(headingRad)) return true;
+    const turned = () => this.face(headingRad);
+    if (this.withShift(turned)) return true;
+    // Beside a wall the rear swings against it: there a slight turn the right way has to come first.
+    const tilt = wrapAngle(headingRad - this.pose.headingRad) < 0 ? -TILT_RAD : TILT_RAD;
+    const peeled = (by: number) => () => this.turn(by) && this.withShift(turned);
+    return [tilt, -tilt].some((by) => this.attempt(peeled(by)) || this.withShift(peeled(by)));
+  }
+
+  /** Drives back or forward, farther and farther, until the next steps can be done. */
+  private withShift(steps: () => boolean): boolean {
     const { tipRadiusMm, rearMm } = this.scene.reach;
     const most = 2 * tipRadiusMm + rearMm;
     for (let shift = ROOM_STEP_MM; shift <= most; shift *= ROOM_GROWTH) {
       for (const sign of [-1, 1]) {
-        if (this.attempt(() => this.drive(sign * shift) && this.face(headingRad))) return true;
+        if (this.attempt(() => this.drive(sign * shift) && steps())) return true;
       }
     }
     return false;
