@@ -1,5 +1,5 @@
-import { closingRuns, farWallOf } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { farWallOf } from "./closing.ts";
+import { coded, combinations, type Family, listed, percent, type Variant } from "./family.ts";
 import type { PushRun } from "./pushRun.ts";
 import { laneAsides, laneRun } from "./routes.ts";
 import type { Scene } from "./scene.ts";
@@ -7,7 +7,6 @@ import type { Scene } from "./scene.ts";
 interface Choice {
   readonly longFirst: boolean;
   readonly spacing: number;
-  readonly closing: number;
   readonly squareUps: boolean;
 }
 
@@ -17,27 +16,25 @@ export const CARRIED_LANES: Family = {
   pattern: "Lanes carried to the wedge",
   variants: combinations({
     longFirst: [true, false],
-    spacing: [0.7, 0.9],
-    closing: [0],
+    spacing: [0.75, 0.95],
     squareUps: [false, true],
   }).map(variant),
 };
 
 function variant(choice: Choice): Variant {
-  const { longFirst, spacing, closing, squareUps } = choice;
+  const { longFirst, spacing, squareUps } = choice;
   const side = longFirst ? "long" : "short";
   return {
-    code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
+    code: coded(side, `s${percent(spacing)}`, squareUps ? "q" : ""),
     label: listed(
       `along the ${side} side`,
       `${percent(spacing)} % of the pusher apart`,
-      closing > 0 ? counted(closing, "closing wall run") : "",
       squareUps ? "squares up before each" : "",
     ),
-    params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
+    params: { side, spacingFrac: spacing, squareUps },
     longFirst,
     extraBerthMm: 0,
-    runs: (scene) => [...lanes(scene, spacing, squareUps), ...closingRuns(scene, closing, squareUps)],
+    runs: (scene) => lanes(scene, spacing, squareUps),
   };
 }
 

@@ -18,7 +18,7 @@ export const CLOSING_LANES: Family = {
   variants: combinations({
     longFirst: [true, false],
     spacing: [0.8],
-    closing: [1, 2, 3],
+    closing: [2, 3],
     squareUps: [false, true],
   }).map(variant),
 };

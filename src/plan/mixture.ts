@@ -5,7 +5,7 @@ import { bows } from "./fan.ts";
 import { hook } from "./herd.ts";
 import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
-import { rings } from "./rings.ts";
+import { rings, TIGHT } from "./rings.ts";
 import { bowRun } from "./routes.ts";
 import type { Scene } from "./scene.ts";
 import { mow } from "./toAndFro.ts";
@@ -84,7 +84,7 @@ function firstRuns(scene: Scene, { first, side, squareUps }: Choice): readonly P
         hook(scene, side === "x" ? "y" : "x", 0, squareUps, false),
       ];
     case "lap":
-      return [...rings(scene, 0, 1, { side, radius: 0.5, squareUps }), straight];
+      return [...rings(scene, 0, 1, { side, squareUps }, TIGHT), straight];
     case "lanes":
       return [...closingLanes(scene, 0.9, squareUps), straight];
     case "mow":
@@ -99,7 +99,7 @@ function insideRuns(scene: Scene, { inside, squareUps }: Choice): readonly PushR
   switch (inside) {
     case "rings": {
       const laps = roundsToMiddle(scene, SPACING * pusherWidthMm(scene));
-      return rings(scene, 1, Math.max(2, laps), { side: "x", radius: 0.5, squareUps }, SPACING);
+      return rings(scene, 1, Math.max(2, laps), { side: "x", squareUps }, TIGHT, SPACING);
     }
     case "fan":
       return bows(scene, 3, squareUps).slice(1, 5);

@@ -1,5 +1,5 @@
-import { closingRuns, cornerPushes } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { cornerPushes } from "./closing.ts";
+import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
 import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { ringRun } from "./ring.ts";
@@ -8,11 +8,14 @@ import type { Scene } from "./scene.ts";
 
 interface Choice {
   readonly side: Side;
-  readonly radius: number;
   readonly squareUps: boolean;
 }
 
-const LISTS = { side: ["x", "y"], radius: [0.5, 0.9], squareUps: [true, false] } as const;
+const LISTS = { side: ["x", "y"], squareUps: [true, false] } as const;
+
+/** Radius of a lap's corners, in tip radii: wide for laps that follow one another, tight for one inside hooks. */
+const WIDE = 0.9;
+export const TIGHT = 0.5;
 
 /** Share of the pusher's width that two neighbouring laps are apart. */
 const SPACING = 0.85;
@@ -35,22 +38,16 @@ export const RINGS_OUT: Family = {
 export const WALL_LOOP: Family = {
   id: "loop",
   pattern: "Wall loop only",
-  variants: combinations({ side: ["x", "y"] as const, closing: [0], squareUps: [false, true] }).map(
-    loopVariant,
-  ),
+  variants: combinations(LISTS).map(loopVariant),
 };
 
 function variant(choice: Choice, inward: boolean): Variant {
-  const { side, radius, squareUps } = choice;
+  const { side, squareUps } = choice;
   const way = side === "x" ? "long" : "short";
   return {
-    code: coded(way, `r${percent(radius)}`, squareUps ? "q" : ""),
-    label: listed(
-      `${way} closing wall first`,
-      radius < 0.7 ? "tight corners" : "wide corners",
-      squareUps ? "squares up at each corner" : "",
-    ),
-    params: { firstWall: way, radiusShare: radius, squareUps },
+    code: coded(way, squareUps ? "q" : ""),
+    label: listed(`${way} closing wall first`, squareUps ? "squares up at each corner" : ""),
+    params: { firstWall: way, squareUps },
     longFirst: true,
     extraBerthMm: 8,
     runs: (scene) => {
@@ -67,10 +64,11 @@ export function rings(
   from: number,
   to: number,
   choice: Choice,
+  radius = WIDE,
   spacing = SPACING,
 ): readonly PushRun[] {
   const step = spacing * pusherWidthMm(scene);
-  const radiusMm = choice.radius * scene.reach.tipRadiusMm;
+  const radiusMm = radius * scene.reach.tipRadiusMm;
   return Array.from({ length: Math.max(0, to - from) }, (_, i) =>
     ringRun(scene, {
       side: choice.side,
@@ -81,27 +79,14 @@ export function rings(
   );
 }
 
-function loopVariant(choice: {
-  readonly side: Side;
-  readonly closing: number;
-  readonly squareUps: boolean;
-}): Variant {
-  const { side, closing, squareUps } = choice;
+function loopVariant({ side, squareUps }: Choice): Variant {
   const way = side === "x" ? "long" : "short";
   return {
-    code: coded(way, `c${closing}`, squareUps ? "q" : ""),
-    label: listed(
-      `${way} closing wall first`,
-      closing > 0 ? counted(closing, "closing wall run") : "",
-      squareUps ? "squares up at each corner" : "",
-    ),
-    params: { firstWall: way, closingRuns: closing, squareUps },
+    code: coded(way, squareUps ? "q" : ""),
+    label: listed(`${way} closing wall first`, squareUps ? "squares up at each corner" : ""),
+    params: { firstWall: way, squareUps },
     longFirst: true,
     extraBerthMm: 0,
-    runs: (scene) => [
-      ...rings(scene, 0, 1, { side, radius: 0.9, squareUps }),
-      ...closingRuns(scene, closing, squareUps),
-      ...cornerPushes(scene, 1),
-    ],
+    runs: (scene) => [...rings(scene, 0, 1, { side, squareUps }), ...cornerPushes(scene, 1)],
   };
 }

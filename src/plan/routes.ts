@@ -87,11 +87,6 @@ export function laneRun(
   return { ...RUN, backUp: true, ways, ...options };
 }
 
-/** Straight for the wedge from anywhere. */
-export function rayRun(scene: Scene, from: PointMm, options: Partial<PushRun> = {}): PushRun {
-  return { ...RUN, backUp: true, ways: homeward(scene, () => [from]), ...options };
-}
-
 /** Square onto the wedge from close by, beside the middle or in it: brings in what lies in front of its edge. */
 export function cornerPush(scene: Scene, asideMm: number, options: Partial<PushRun> = {}): PushRun {
   const { reach } = scene;
@@ -120,6 +115,6 @@ export function laneAsides(scene: Scene, side: Side, spacing: number): readonly 
   return Array.from({ length: count + 1 }, (_, i) => near + ((far - near) * i) / count);
 }
 
-export function between(a: PointMm, b: PointMm, share: number): PointMm {
+function between(a: PointMm, b: PointMm, share: number): PointMm {
   return { xMm: a.xMm + (b.xMm - a.xMm) * share, yMm: a.yMm + (b.yMm - a.yMm) * share };
 }

@@ -19,7 +19,7 @@ export const TO_AND_FRO: Family = {
   variants: combinations({
     longFirst: [true, false],
     spacing: [0.75],
-    closing: [1, 2],
+    closing: [2],
     squareUps: [false, true],
   }).map(variant),
 };
