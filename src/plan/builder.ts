@@ -1,22 +1,16 @@
-import { convexHull } from "../geometry/polygon.ts";
-import { robotOutline } from "../model/outline.ts";
 import type { Move } from "../model/routine.ts";
 import { PI } from "../model/units.ts";
-import type { PointMm } from "../model/zone.ts";
 import { moveDurationS } from "../motion/duration.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Walker } from "../motion/walker.ts";
-import { cos, sin, wrapAngle } from "../num/elementary.ts";
+import { wrapAngle } from "../num/elementary.ts";
 import { Guard } from "./guard.ts";
-import { TILT_RAD } from "./reach.ts";
 import type { Scene } from "./scene.ts";
+import { Stance } from "./stance.ts";
 
 /** Turns and drives smaller than this are left out: far below what a robot can do. */
 const SMALLEST_TURN_RAD = 1e-4;
 const SMALLEST_DRIVE_MM = 0.5;
-/** First way driven to make room for a turn, mm, and the ratio of each next one to it. */
-const ROOM_STEP_MM = 30;
-const ROOM_GROWTH = 1.5;
 /** How far outside the walls' lines a part of the robot may be by rounding, mm. */
 const OUTSIDE_TOL_MM = 0.01;
 
@@ -41,7 +35,7 @@ export class RoutineBuilder {
   readonly turnRateRadPerS: number;
   private readonly walker: Walker;
   private readonly guard: Guard;
-  private readonly hull: readonly PointMm[];
+  private readonly stance: Stance;
 
   constructor(scene: Scene, speedMmPerS: number) {
     this.scene = scene;
@@ -50,8 +44,7 @@ export class RoutineBuilder {
     this.turnRateRadPerS = turnRateRadPerS * Math.min(1, speedMmPerS / topSpeedMmPerS);
     this.walker = new Walker(scene.project);
     this.guard = new Guard(scene.grown);
-    const { footprint, ground } = robotOutline(scene.project.robot);
-    this.hull = convexHull([...footprint, ...ground]);
+    this.stance = new Stance(scene);
   }
 
   get pose(): Pose {
@@ -132,48 +125,26 @@ export class RoutineBuilder {
     return this.turn(short) || this.turn(short > 0 ? short - 2 * PI : short + 2 * PI);
   }
 
-  /** The same, after driving forward or back, or peeling off a wall beside it, as little as it takes to have the room. */
-  faceWithRoom(headingRad: number): boolean {
-    if (this.face(headingRad)) return true;
-    const turned = () => this.face(headingRad);
-    if (this.withShift(turned)) return true;
-    // Beside a wall the rear swings against it: there a slight turn the right way has to come first.
-    const tilt = wrapAngle(headingRad - this.pose.headingRad) < 0 ? -TILT_RAD : TILT_RAD;
-    const peeled = (by: number) => () => this.turn(by) && this.withShift(turned);
-    return [tilt, -tilt].some((by) => this.attempt(peeled(by)) || this.withShift(peeled(by)));
-  }
-
-  /** Drives back or forward, farther and farther, until the next steps can be done. */
-  private withShift(steps: () => boolean): boolean {
-    const { tipRadiusMm, rearMm } = this.scene.reach;
-    const most = 2 * tipRadiusMm + rearMm;
-    for (let shift = ROOM_STEP_MM; shift <= most; shift *= ROOM_GROWTH) {
-      for (const sign of [-1, 1]) {
-        if (this.attempt(() => this.drive(sign * shift) && steps())) return true;
-      }
-    }
-    return false;
-  }
-
   /** Straight until something stops it. Refused where nothing does within `mostMm` (the doorway). */
   toWall(sign: 1 | -1, speedMmPerS = this.speedMmPerS, mostMm = Number.POSITIVE_INFINITY): boolean {
     const { widthMm, heightMm, project } = this.scene;
     const freeMm = this.walker.freeWayMm(sign);
     if (freeMm > Math.min(mostMm, widthMm + heightMm)) return false;
-    const before = this.outsideMm(this.pose);
+    const before = this.stance.outsideMm(this.pose);
     const overrunMm = sign * Math.max(project.settings.overrunMm, this.brakingMm(speedMmPerS));
     return this.attempt(() => {
       const move: Move = { kind: "toWall", distanceMm: sign * freeMm, overrunMm, speedMmPerS };
       this.moves.push(move);
       return (
-        this.walker.advance(move).touched && this.outsideMm(this.pose) <= Math.max(before, OUTSIDE_TOL_MM)
+        this.walker.advance(move).touched &&
+        this.stance.outsideMm(this.pose) <= Math.max(before, OUTSIDE_TOL_MM)
       );
     });
   }
 
   /** Backs into the wall behind and squares up on it; refused where the robot's back does not come to lie flat on it. */
   squareUp(mostMm = Number.POSITIVE_INFINITY): boolean {
-    return this.attempt(() => this.toWall(-1, this.speedMmPerS, mostMm) && this.liesFlat());
+    return this.attempt(() => this.toWall(-1, this.speedMmPerS, mostMm) && this.stance.liesFlat(this.pose));
   }
 
   /** Straight on as far as the clearance allows. */
@@ -196,48 +167,14 @@ export class RoutineBuilder {
     return (speed * speed) / (2 * accelMmPerS2);
   }
 
-  /** Two corners of the outline at one wall. */
-  private liesFlat(): boolean {
-    const { widthMm, heightMm } = this.scene;
-    const corners = this.corners(this.pose);
-    const flatMm = 0.5;
-    const at = (gap: (p: PointMm) => number) => corners.filter((p) => gap(p) < flatMm).length >= 2;
-    return at((p) => p.xMm) || at((p) => p.yMm) || at((p) => widthMm - p.xMm) || at((p) => heightMm - p.yMm);
-  }
-
   private clearMove(move: Move): boolean {
     const from = this.pose;
     const to = this.guard.poseAfter(from, move);
-    if (to === null || this.outsideMm(to) > Math.max(this.outsideMm(from), OUTSIDE_TOL_MM)) return false;
+    if (to === null || this.stance.outsideMm(to) > Math.max(this.stance.outsideMm(from), OUTSIDE_TOL_MM))
+      return false;
     this.walker.pose = to;
     this.walker.timeS += moveDurationS(this.scene.project.robot.drive, move);
     this.moves.push(move);
     return true;
-  }
-
-  private corners({ xMm, yMm, headingRad }: Pose): readonly PointMm[] {
-    const c = cos(headingRad);
-    const s = sin(headingRad);
-    return this.hull.map((p) => ({
-      xMm: xMm + c * p.xMm - s * p.yMm,
-      yMm: yMm + s * p.xMm + c * p.yMm,
-    }));
-  }
-
-  /** How far the outline sticks out of the rectangle, mm: only in the doorway can it. */
-  private outsideMm(pose: Pose): number {
-    const { xMm, yMm, headingRad } = pose;
-    const { widthMm, heightMm, reach } = this.scene;
-    const inner = Math.min(xMm, yMm, widthMm - xMm, heightMm - yMm);
-    if (inner > reach.tipRadiusMm) return 0;
-    const c = cos(headingRad);
-    const s = sin(headingRad);
-    let most = 0;
-    for (const p of this.hull) {
-      const x = xMm + c * p.xMm - s * p.yMm;
-      const y = yMm + s * p.xMm + c * p.yMm;
-      most = Math.max(most, -x, -y, x - widthMm, y - heightMm);
-    }
-    return most;
   }
 }

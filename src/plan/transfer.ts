@@ -4,6 +4,7 @@ import type { Pose } from "../motion/pose.ts";
 import { atan2, cos, sin, wrapAngle } from "../num/elementary.ts";
 import type { Mark, RoutineBuilder } from "./builder.ts";
 import { beforeWedgeMm } from "./target.ts";
+import { faceWithRoom } from "./turnRoom.ts";
 
 /** A point counts as reached within this, mm. */
 const THERE_MM = 1;
@@ -28,7 +29,7 @@ export function reachPoint(builder: RoutineBuilder, point: PointMm): boolean {
           () => builder.face(back ? toward + PI : toward) && builder.drive(back ? -distance : distance),
         );
       if (straight(backward) || straight(!backward)) return true;
-      if (!builder.faceWithRoom(backward ? toward + PI : toward)) return false;
+      if (!faceWithRoom(builder, backward ? toward + PI : toward)) return false;
     }
     return false;
   });
@@ -99,13 +100,17 @@ export function leaveWedge(builder: RoutineBuilder): void {
   if (backMm > 0) builder.drive(-backMm);
 }
 
-/** Back along everything done since the mark, last move first, at the highest speed: nothing is carried. */
+/**
+ * Back along everything done since the mark, last move first, at the highest speed: nothing is carried. Refused where
+ * the robot squared up on the way: there it did not go as far as commanded.
+ */
 export function retrace(builder: RoutineBuilder, since: Mark): boolean {
   const done = builder.moves.slice(since.moveCount).reverse();
+  if (done.some((move, i) => i > 0 && move.kind === "toWall")) return false;
   return builder.attempt(() =>
-    done.every((move, i) => {
-      // Only the last move of a run is one "to the wall": what is left to go was not driven.
-      const length = i === 0 && move.kind === "toWall" ? Math.abs(move.distanceMm) : 0;
+    done.every((move) => {
+      // Only the last move is one "to the wall", and pushing on did not take it any farther.
+      const length = move.kind === "toWall" ? Math.abs(move.distanceMm) : 0;
       return builder.undo(move, length, builder.scene.topSpeedMmPerS);
     }),
   );
