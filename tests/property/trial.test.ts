@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { ballsOf, type Project } from "../../src/model/project.ts";
 import type { Move } from "../../src/model/routine.ts";
 import { distanceToWedge } from "../../src/model/zoneFrame.ts";
-import { bx, by, mode, OUT } from "../../src/trial/balls.kernel.ts";
+import { bx, by, mode, OUT, vx, vy } from "../../src/trial/balls.kernel.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
+import { robot, shape } from "../../src/trial/robot.kernel.ts";
 import { runBatch, runTrial } from "../../src/trial/run.ts";
 import { mirroredMove, mirroredPoints, mirroredProject } from "../support/mirror.ts";
 import { overlapWatch } from "../support/overlaps.ts";
@@ -45,6 +46,23 @@ describe("in random worlds, routines and trials", () => {
         }
       }),
       { seed: 20261, numRuns: 150 },
+    );
+  });
+
+  it("no ball is flung: none is much faster than the robot's fastest point can make it", () => {
+    fc.assert(
+      fc.property(anyProject, anyMoves, (project, moves) => {
+        const plan = compileTrial(project, routineOf(moves));
+        let tip = 0;
+        watchTrial(plan, SEED, 0, () => {
+          tip = Math.max(tip, robot.top * (Math.abs(robot.sigma) + Math.abs(robot.kappa) * shape.farthest));
+          for (const [i] of plan.kinds.entries()) {
+            // (1+e) ≤ 2 times the face's speed at one impact, more when it is hit again coming back from a wall; and what a ramp of 25 mm gives.
+            expect(Math.hypot(vx[i]!, vy[i]!)).toBeLessThan(3 * tip + 700);
+          }
+        });
+      }),
+      { seed: 20266, numRuns: 150 },
     );
   });
 
