@@ -10,6 +10,8 @@ import { faceWithRoom } from "./turnRoom.ts";
 const THERE_MM = 1;
 /** Angles away from the wanted heading from which a start beside a wall is backed into, in the order tried. */
 const BACKING_RAD = [0, 20, -20, 45, -45, 90, -90].map((deg) => deg * RAD_PER_DEG);
+/** Sine of the angle under which two lines must cross to be driven as a corner. */
+const LEAST_CROSSING = 0.3;
 /** Lengths of that backing, in tip radii. */
 const BACKING_LENGTHS = [0.6, 1.2, 2];
 
@@ -49,7 +51,8 @@ export function arriveAt(builder: RoutineBuilder, pose: Pose): boolean {
 }
 
 function arriveDirectly(builder: RoutineBuilder, pose: Pose): boolean {
-  if (builder.attempt(() => reachPoint(builder, pose) && builder.face(pose.headingRad))) return true;
+  const straight = () => reachPoint(builder, pose) && builder.face(pose.headingRad);
+  if (quicker(builder, straight, () => roundCorner(builder, pose))) return true;
   const { tipRadiusMm } = builder.scene.reach;
   for (const share of BACKING_LENGTHS) {
     for (const aside of BACKING_RAD) {
@@ -57,6 +60,32 @@ function arriveDirectly(builder: RoutineBuilder, pose: Pose): boolean {
     }
   }
   return false;
+}
+
+/** Does whichever of two ways takes less time; false where neither can be done. */
+function quicker(builder: RoutineBuilder, one: () => boolean, other: () => boolean): boolean {
+  const before = builder.mark();
+  const timeOf = (way: () => boolean) => (builder.attempt(way) ? builder.timeS : Number.POSITIVE_INFINITY);
+  const oneS = timeOf(one);
+  builder.rewind(before);
+  const otherS = timeOf(other);
+  if (otherS < oneS) return true;
+  builder.rewind(before);
+  return Number.isFinite(oneS) && builder.attempt(one);
+}
+
+/** Straight on (or back) to the line of the wanted pose, one turn onto it, and along it to the pose. */
+function roundCorner(builder: RoutineBuilder, pose: Pose): boolean {
+  const { xMm, yMm, headingRad } = builder.pose;
+  const [c, s] = [cos(pose.headingRad), sin(pose.headingRad)];
+  const across = c * sin(headingRad) - s * cos(headingRad);
+  if (Math.abs(across) < LEAST_CROSSING) return false;
+  // Distance of the pose's line from here, to the left of its heading.
+  const aside = c * (pose.yMm - yMm) - s * (pose.xMm - xMm);
+  return builder.attempt(() => {
+    if (!builder.drive(aside / across) || !builder.face(pose.headingRad)) return false;
+    return builder.drive((pose.xMm - builder.pose.xMm) * c + (pose.yMm - builder.pose.yMm) * s);
+  });
 }
 
 /**
