@@ -96,7 +96,8 @@ export function roam(i: number, t: number): void {
     sx[i]! -= (ax * dt) / k;
     sy[i]! -= (ay * dt) / k;
     left -= dt;
-    if (left > 0 || dt === phase) {
+    // A step that ends a rounding before the phase ends it, too: no slip is left to have a direction.
+    if (left > 0 || phase - dt < 1e-12) {
       sx[i] = vx[i]!;
       sy[i] = vy[i]!;
       mode[i] = ROLLING;
