@@ -7,6 +7,7 @@ import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
  * The moving robot as the balls meet it: footprint edges in the robot frame, pose and velocity of the present instant,
  * distance from a ball to every edge, and how long nothing can touch. Touching is decided per edge (each edge is convex;
  * the footprint need not be), in the robot frame, so that its constants are computed once per design.
+ * Over 300 lines: contacts, approach bounds and the search for a first touch share the edges' arrays, kept private here.
  */
 
 const MAX_EDGES = 128;
