@@ -1,6 +1,6 @@
 /**
  * The elementary functions of the core: the same bits in every engine, because they use only + − × ÷ √ and bit moves.
- * Errors stay below 1 ulp unless a function says otherwise; measured in tests/unit/num/elementary.
+ * Errors stay below 1 ulp unless a function says otherwise; measured in tests/reference/elementary and tests/unit/num/elementary.
  */
 import { acos, asin, atan2 } from "./arcTangent.ts";
 import { exp, log } from "./exponential.ts";
