@@ -160,3 +160,20 @@ export const ENTRY_LIMITS = {
   insetMm: { min: -2000, max: 20_000, unit: "mm", fallback: 0 },
   headingDeg: { min: -180, max: 180, unit: "°", fallback: 0 },
 } satisfies LimitTable;
+
+const MOVE_DISTANCE_MM = { min: -20_000, max: 20_000, unit: "mm" } as const;
+const MOVE_SPEED = { min: 1, max: 5000, unit: "mm/s" } as const;
+const MOVE_ANGLE_DEG = { min: -1080, max: 1080, unit: "°" } as const;
+
+/** Numbers of a move; speeds above what the drive can do are driven at its top speed. */
+export const MOVE_LIMITS = {
+  drive: { distanceMm: MOVE_DISTANCE_MM, speedMmPerS: MOVE_SPEED },
+  turn: { angleDeg: MOVE_ANGLE_DEG, rateDegPerS: { min: 1, max: 1440, unit: "°/s" } },
+  arc: { distanceMm: MOVE_DISTANCE_MM, angleDeg: MOVE_ANGLE_DEG, speedMmPerS: MOVE_SPEED },
+  toWall: {
+    distanceMm: MOVE_DISTANCE_MM,
+    overrunMm: { min: -2000, max: 2000, unit: "mm" },
+    speedMmPerS: MOVE_SPEED,
+  },
+  wait: { durationS: { min: 0, max: 600, unit: "s" } },
+} satisfies Record<string, LimitTable>;

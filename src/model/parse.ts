@@ -4,10 +4,12 @@ import type { Parsed } from "./issue.ts";
 import { type JsonValue, readJson } from "./json.ts";
 import { parseBalls } from "./parseBalls.ts";
 import { MAX_NAME_LENGTH, parseRobot } from "./parseRobot.ts";
+import { parseRoutines } from "./parseRoutines.ts";
 import { parseRules, parseSettings, parseSpread } from "./parseRules.ts";
 import { parseZone } from "./parseZone.ts";
 import type { Project } from "./project.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
+import type { Routine } from "./routine.ts";
 
 /** The one version of the file format so far. */
 export const FORMAT_VERSION = 1;
@@ -20,6 +22,18 @@ export const MAX_NOTE_LENGTH = 4000;
  * The checks that need several fields at once (check.ts) are made for those parts that were read without an issue.
  */
 export function parseProject(text: string): Parsed<Project> {
+  const parsed = parseProjectFile(text);
+  return parsed.ok ? { ok: true, value: parsed.value.project } : parsed;
+}
+
+/** What a project file holds: the project, and the routines the team wrote itself. */
+export interface ProjectFile {
+  readonly project: Project;
+  readonly routines: readonly Routine[];
+}
+
+/** As parseProject, with the own routines. */
+export function parseProjectFile(text: string): Parsed<ProjectFile> {
   const findings = new Findings();
   const { value, issues } = readJson(text);
   findings.addAll(issues);
@@ -29,11 +43,11 @@ export function parseProject(text: string): Parsed<Project> {
     return { ok: false, issues: findings.all() };
   }
   fields.number("formatVersion", { min: FORMAT_VERSION, max: FORMAT_VERSION, unit: "" });
-  const project = parseParts(fields, findings);
-  return findings.count === 0 ? { ok: true, value: project } : { ok: false, issues: findings.all() };
+  const file = parseParts(fields, findings);
+  return findings.count === 0 ? { ok: true, value: file } : { ok: false, issues: findings.all() };
 }
 
-function parseParts(fields: Fields, findings: Findings): Project {
+function parseParts(fields: Fields, findings: Findings): ProjectFile {
   const name = fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: "Project" });
   const note = fields.text("note", { maxLength: MAX_NOTE_LENGTH, fallback: "", lines: true });
   const read = <T>(parse: () => T) => readPart(findings, parse);
@@ -43,6 +57,7 @@ function parseParts(fields: Fields, findings: Findings): Project {
   const robot = read(() => parseRobot(fields.child("robot", "required"), findings));
   const spread = parseSpread(fields.child("spread", "optional"));
   const settings = parseSettings(fields.child("settings", "optional"), findings);
+  const routines = parseRoutines(fields, findings);
   fields.done();
   const project: Project = {
     name,
@@ -56,7 +71,7 @@ function parseParts(fields: Fields, findings: Findings): Project {
   };
   const sound = { zone: zone.sound, balls: balls.sound, rules: rules.sound, robot: robot.sound };
   findings.addAll(checkProject(project, sound));
-  return project;
+  return { project, routines };
 }
 
 interface Part<T> {

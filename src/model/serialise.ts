@@ -5,7 +5,9 @@ import { BALL_PRESETS, PRESET_IDS } from "./presets.ts";
 import { printJson } from "./printJson.ts";
 import type { Project } from "./project.ts";
 import type { Drift, GroundOutline, Robot, RobotShape } from "./robot.ts";
+import type { Routine } from "./routine.ts";
 import type { Layout } from "./rules.ts";
+import { routinesForFile } from "./serialiseRoutines.ts";
 import type { PointMm, Zone } from "./zone.ts";
 
 // The order of the keys is fixed here, so that the same project gives the same text however it was put together.
@@ -23,16 +25,21 @@ const BALL = [
   "floorFrictionCoeff",
 ] as const satisfies readonly (keyof BallKind)[];
 
+/** The project as the text of a file; see projectForFile. */
+export function serialiseProject(project: Project, routines: readonly Routine[] = []): string {
+  return printJson(projectForFile(project, routines));
+}
+
 /**
- * The project as the text of a file: always the same for the same project, defaults written out, angles in degrees.
+ * The project as a file holds it: always the same for the same project, defaults written out, angles in degrees.
  * parseProject gives the project back bit for bit when its angles came from degrees (a file, or degrees.ts).
  * Balls named like a preset are written as that preset and what differs from it.
  *
  * @throws RangeError when a number is not finite: such a project cannot be written down.
  */
-export function serialiseProject(project: Project): string {
+export function projectForFile(project: Project, routines: readonly Routine[] = []) {
   const { name, note, zone, rules, spread, settings } = project;
-  return printJson({
+  return {
     formatVersion: FORMAT_VERSION,
     name,
     note,
@@ -45,7 +52,8 @@ export function serialiseProject(project: Project): string {
     robot: robotForFile(project.robot),
     spread: pick(spread, ["frictionFrac", "rollingResistanceFrac", "restitution"]),
     settings: pick(settings, ["clearanceMm", "overrunMm", "speedFracs"]),
-  });
+    ...(routines.length > 0 ? { routines: routinesForFile(routines) } : {}),
+  };
 }
 
 function zoneForFile({ widthMm, heightMm, walls, doorway, wedge, keepOuts }: Zone) {

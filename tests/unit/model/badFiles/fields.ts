@@ -93,4 +93,14 @@ export const FIELDS: readonly BadFile[] = [
   ),
   bad("empty-list", "settings.speedFracs", "no speed", (f) => (f.settings.speedFracs = [])),
   bad("repeated-value", "settings.speedFracs", "a speed twice", (f) => (f.settings.speedFracs = [0.5, 0.5])),
+  bad(
+    "opposite-signs",
+    "routines[0].moves[0].overrunMm",
+    "an overrun backward after a way forward",
+    (file) => {
+      file.routines = [
+        { id: "a", moves: [{ kind: "toWall", distanceMm: 300, overrunMm: -20, speedMmPerS: 100 }] },
+      ];
+    },
+  ),
 ];

@@ -1,0 +1,44 @@
+import { degFromRad } from "./degrees.ts";
+import type { Move, Routine } from "./routine.ts";
+
+/** Own routines as they stand in a project file; see parseRoutines. */
+export function routinesForFile(routines: readonly Routine[]) {
+  return routines.map(({ id, label, params, moves }) => ({
+    id,
+    label,
+    ...(typeof params.from === "string" ? { from: params.from } : {}),
+    moves: moves.map(moveForFile),
+  }));
+}
+
+/** One move with its angles in degrees. */
+export function moveForFile(move: Move) {
+  switch (move.kind) {
+    case "drive":
+      return { kind: move.kind, distanceMm: move.distanceMm, speedMmPerS: move.speedMmPerS };
+    case "turn":
+      return {
+        kind: move.kind,
+        angleDeg: degFromRad(move.angleRad),
+        rateDegPerS: degFromRad(move.rateRadPerS),
+      };
+    case "arc":
+      return {
+        kind: move.kind,
+        distanceMm: move.distanceMm,
+        angleDeg: degFromRad(move.angleRad),
+        speedMmPerS: move.speedMmPerS,
+      };
+    case "toWall":
+      return {
+        kind: move.kind,
+        distanceMm: move.distanceMm,
+        overrunMm: move.overrunMm,
+        speedMmPerS: move.speedMmPerS,
+      };
+    case "wait":
+      return { kind: move.kind, durationS: move.durationS };
+    default:
+      return move satisfies never;
+  }
+}
