@@ -97,6 +97,36 @@ describe("corners a disc cannot reach", () => {
     expectBetween(lost(triangle, 100, "outside"), 3 * 0.684853, lost(triangle, 100, "inside"), 1e-3);
   });
 
+  test("six angles of 120°: 6 · 0.0537515; twelve of 150°: 12 · 0.00614980", () => {
+    const regular = (corners: number): number[] =>
+      Array.from({ length: corners }, (_, k) => (2 * Math.PI * k) / corners).flatMap((angle) => [
+        1000 * Math.cos(angle),
+        1000 * Math.sin(angle),
+      ]);
+    for (const [corners, each] of [
+      [6, 0.0537515],
+      [12, 0.0061498],
+    ] as const) {
+      const outline = regular(corners);
+      expectBetween(lost(outline, 400, "outside"), corners * each, lost(outline, 400, "inside"), 1e-2);
+    }
+  });
+
+  // It touches a ball seated in a corner of angle α iff R/r ≤ (1 + s)/(1 − s), s = sin(α/2): exactly 3 at 60°, 5.828427 at 90°. Derived. references.md M1.8.
+  test.each([
+    [[0, 0, 1000, 0, 500, 866.0254038], 3],
+    [[0, 0, 1000, 0, 1000, 1000, 0, 1000], 5.828427],
+  ])("a ball seated in a corner of %o is touched by a disc of up to %f times its size", (outline, ratio) => {
+    const whole = regionInside(outline);
+    const r = 20;
+    const missed = (size: number): number => {
+      const touched = offsetOf(offsetOf(whole, -size * r, "outside", 1e-4), (1 + size) * r, "outside", 1e-4);
+      return regionAreaMm2(differenceOf(offsetOf(whole, -r, "outside", 1e-4), touched));
+    };
+    expect(missed(ratio - 0.001)).toBe(0);
+    expect(missed(ratio + 0.01)).toBeGreaterThan(0);
+  });
+
   // A disc of radius R touches a ball (radius r) in a right corner only partly. Derived. references.md M1.8: R = 0.15 m, r = 0.02 m.
   test("a disc of 150 mm leaves 1.97321e-4 m² of ball centres per corner", () => {
     const [least, most] = boundsOf((bound) => {

@@ -51,6 +51,19 @@ describe("a ball that rolls out on the level", () => {
   });
 });
 
+describe("a lawn's speed", () => {
+  // oxfordcroquet.com (Plummer): a ball that stops after 21.5 yd in 10.4 s tells of a lawn of P = 10.4·√(35/21.5) = 13.27 s for 35 yd. references.md 2.12.
+  it("is 13.27 s where a ball takes 10.4 s for 21.5 yd", () => {
+    const yard = 0.9144;
+    const a = (2 * 21.5 * yard) / 10.4 ** 2;
+    const roll = (yards: number) =>
+      stopOf({ ...SOLID, rollingResistance: a / 9.81 }, 1000 * Math.sqrt(2 * a * yards * yard));
+    expect(roll(21.5).timeS).toBeCloseTo(10.4, 4);
+    expect(roll(35).distanceM / yard).toBeCloseTo(35, 3);
+    expect(roll(35).timeS).toBeCloseTo(13.27, 2);
+  });
+});
+
 describe("the two meanings of a rolling coefficient", () => {
   // R. Cross, Am. J. Phys. 90, 648 (2022): energy form 7(v₁²−v₂²)/(10gs), force form (v₁²−v₂²)/(2gs), ratio 7/5 for a solid ball. Ours is the force form, c.
   it("c is the force form: 0.01000 where the energy form gives 0.01400", () => {
@@ -62,10 +75,14 @@ describe("the two meanings of a rolling coefficient", () => {
   });
 
   // Engineering ToolBox d_1303: lever arm 0.5 mm under a radius of 20 mm is ρ = 0.025; a free solid ball then slows by 0.025·g/1.4 = 0.1752 m/s² (derived).
-  it("a lever arm of 0.5 mm under 20 mm slows a solid ball by 0.1752 m/s²", () => {
-    const rollingResistance = 0.5 / 20 / (1 + inertiaFactor({ ...PLAIN_BALL, ...SOLID }));
-    const { timeS } = stopOf({ ...SOLID, rollingResistance }, 500);
-    expect(0.5 / timeS).toBeCloseTo(0.1752, 4);
+  // Drive-engineering formula bank, Table 7.22: plastic on steel 2.0 mm, ρ = 0.10 under 20 mm; a thin shell then slows by 0.10·g·3/5 = 0.5886 m/s² (derived). references.md 2.3.
+  it.each([
+    [0.5, SOLID, 0.1752],
+    [2, SHELL, 0.5886],
+  ])("a lever arm of %f mm under 20 mm slows a ball (%o) by %f m/s²", (leverMm, build, mPerS2) => {
+    const rollingResistance = leverMm / 20 / (1 + inertiaFactor({ ...PLAIN_BALL, ...build }));
+    const { timeS } = stopOf({ ...build, rollingResistance }, 500);
+    expect(0.5 / timeS).toBeCloseTo(mPerS2, 4);
   });
 
   // A.R. Penner, Can. J. Phys. 80, 83 (2002), from memory: a = (5/7)·ρ·g, ρ 0.065 on a fast green, 0.196 on a slow one: 12.06 and 4.00 ft from 1.83 m/s.

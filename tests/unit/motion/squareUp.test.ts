@@ -181,6 +181,30 @@ describe("along a wall", () => {
     expect(walker.pose.headingRad).toBeCloseTo(Math.PI / 2 + 0.4, 12);
   });
 
+  it("curves of any kind end in their time, whether they meet a wall, leave it or stall", () => {
+    let met = 0;
+    for (let n = 0; n < 600; n++) {
+      const heading = ((n % 40) * 2 * Math.PI) / 40 + 0.01;
+      const angleRad = ((n * 7) % 31) / 5 - 3;
+      const distanceMm = n % 3 === 0 ? -350 : 500;
+      const walker = new Walker(project, at(300 + ((n * 37) % 600), 300 + ((n * 53) % 300), heading));
+      const arc: Move = { kind: "arc", distanceMm, angleRad, speedMmPerS: 100 };
+      const walked = walker.advance(arc);
+      if (walked.touched) met++;
+      const path = walker.lastPath();
+      expect(path.length).toBeLessThan(120);
+      // Its pieces follow upon each other from the first second to the last, or to the stall.
+      expect(path[0]!.startS).toBe(0);
+      for (const [i, piece] of path.entries()) {
+        expect(piece.endS).toBeGreaterThanOrEqual(piece.startS);
+        if (i > 0) expect(piece.startS).toBe(path[i - 1]!.endS);
+      }
+      if (!walked.stalled) expect(path.at(-1)!.endS, `curve ${n}`).toBeCloseTo(walker.timeS, 9);
+      expect(beyondWalls(project, walker.pose), `curve ${n}`).toBeLessThan(0.07);
+    }
+    expect(met).toBeGreaterThan(200);
+  });
+
   it("a straight touches nothing new and is driven to its end", () => {
     const walker = new Walker(project, at(WIDTH - 90, 200, Math.PI / 2));
     expect(walker.advance(drive(400)).stalled).toBe(false);
