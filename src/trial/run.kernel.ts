@@ -23,6 +23,8 @@ const SETTLE_S = 120;
 export const result = {
   timeS: 0,
   cut: false,
+  /** Index of the last move that was begun; −1 for none. */
+  lastMove: -1,
   jams: 0,
   stalls: 0,
 };
@@ -37,6 +39,13 @@ export const wasHome = new Uint8Array(MAX_BALLS);
 export const wasJammed = new Uint8Array(MAX_BALLS);
 export const jamX = new Float64Array(MAX_BALLS);
 export const jamY = new Float64Array(MAX_BALLS);
+/** Second and move of what happened to a ball last; read only where it did happen (touched, wasHome, wasJammed, OUT). */
+export const touchS = new Float64Array(MAX_BALLS);
+export const touchMove = new Int16Array(MAX_BALLS);
+export const leftS = new Float64Array(MAX_BALLS);
+export const leftMove = new Int16Array(MAX_BALLS);
+export const jamS = new Float64Array(MAX_BALLS);
+export const jamMove = new Int16Array(MAX_BALLS);
 /** 1: the robot touched it when the time limit cut the routine short. */
 export const carried = new Uint8Array(MAX_BALLS);
 export const hash = new TrajectoryHash();
@@ -63,18 +72,25 @@ class RunWatcher implements Watcher {
       hash.mix(by[i]!);
       this.lastStirS = now;
       stirred[i] = 0;
-      if (byRobot[i] !== 0 && touched[i] === 0) {
-        touched[i] = 1;
-        this.note("touched", now, i);
+      if (byRobot[i] !== 0) {
+        touchS[i] = now;
+        touchMove[i] = move.index;
+        if (touched[i] === 0) {
+          touched[i] = 1;
+          this.note("touched", now, i);
+        }
       }
-      if (mode[i] === OUT) this.note("rolled-out", now, i);
+      if (mode[i] === OUT) {
+        this.leaves(i, now);
+        this.note("rolled-out", now, i);
+      }
       const isIn = mode[i] !== OUT && isHome(i) ? 1 : 0;
       if (isIn === home[i]) continue;
       home[i] = isIn;
       if (isIn === 1) {
         wasHome[i] = 1;
         homeAtS[i] = now;
-      }
+      } else this.leaves(i, now);
       this.note(isIn === 1 ? "on-wedge" : "off-wedge", now, i);
     }
   }
@@ -88,8 +104,16 @@ class RunWatcher implements Watcher {
       wasJammed[i] = 1;
       jamX[i] = bx[i]!;
       jamY[i] = by[i]!;
+      jamS[i] = touchS[i] = move.startS + t;
+      jamMove[i] = touchMove[i] = move.index;
       this.note("jam", move.startS + t, i);
     }
+  }
+
+  /** A ball rolls off the wedge or out of the zone. */
+  private leaves(i: number, now: number): void {
+    leftS[i] = now;
+    leftMove[i] = move.index;
   }
 
   note(kind: RunEventKind, timeS: number, ball: number): void {
@@ -109,6 +133,7 @@ function reset(plan: TrialPlan, recorder: Recorder | null): void {
   hash.reset();
   result.timeS = 0;
   result.cut = false;
+  result.lastMove = -1;
   result.jams = result.stalls = 0;
   for (let i = 0; i < plan.kinds.length; i++) {
     touched[i] = wasJammed[i] = carried[i] = 0;
@@ -165,6 +190,7 @@ export function run(
   let t = 0;
   result.cut = limit <= 0 && moves.length > 0;
   for (let m = 0; m < moves.length && t < limit; m++) {
+    result.lastMove = m;
     openMove(plan, m);
     const whole = profile.durationS;
     const duration = Math.min(whole, limit - t);

@@ -9,7 +9,7 @@ import { hash, home, homeAtS, restS, result, run } from "./run.kernel.ts";
 import { lossOf } from "./verdict.ts";
 
 /** Placement of trial `index`: drawn, or the plan's own. */
-function placementOf(plan: TrialPlan, seed: number, index: number): readonly PointMm[] {
+export function placementOf(plan: TrialPlan, seed: number, index: number): readonly PointMm[] {
   return plan.placement ?? plan.placements.draw(seed, index);
 }
 
