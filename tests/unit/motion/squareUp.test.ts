@@ -115,7 +115,7 @@ describe("driving against a wall", () => {
 });
 
 describe("a corner", () => {
-  it("wedges the robot in: it stalls at both walls, and reverses off", () => {
+  it("holds the robot that drives toward it: it stalls, and reverses off", () => {
     const walker = new Walker(project, at(700, 500, 0.6));
     const walked = walker.advance(toWall(900, 300));
     expect(walked.stalled).toBe(true);
@@ -126,6 +126,29 @@ describe("a corner", () => {
     expect(back.stalled).toBe(false);
     expect(walker.pose.xMm).toBeCloseTo(xMm - 100 * Math.cos(headingRad), 1);
     expect(walker.pose.yMm).toBeCloseTo(yMm - 100 * Math.sin(headingRad), 1);
+  });
+
+  it("held by both walls at once, it turns no further, however it came in", () => {
+    const drive0 = { ...PLAIN_ROBOT.drive, trackContactMm: 0 };
+    const wheeled = sceneProject({ robot: { drive: drive0 }, balls: [{ x: 300, y: 300 }] });
+    for (const [aside, heading] of [
+      [0, Math.PI / 4 + 0.02],
+      [20, Math.PI / 4 + 0.06],
+      [-20, Math.PI / 4 - 0.06],
+    ] as const) {
+      const walker = new Walker(wheeled, at(880 - aside, 580 + aside, heading));
+      expect(walker.advance(toWall(600, 200)).stalled).toBe(true);
+      const { xMm, yMm, headingRad } = walker.pose;
+      const tip = (side: number) => ({
+        xMm: xMm + FACE * Math.cos(headingRad) - side * 90 * Math.sin(headingRad),
+        yMm: yMm + FACE * Math.sin(headingRad) + side * 90 * Math.cos(headingRad),
+      });
+      expect(tip(-1).xMm, `${heading}`).toBeCloseTo(WIDTH, 1);
+      expect(tip(1).yMm, `${heading}`).toBeCloseTo(HEIGHT, 1);
+      const back = walker.advance(drive(-100));
+      expect(back.touched).toBe(false);
+      expect(walker.pose.headingRad).toBe(headingRad);
+    }
   });
 
   it("takes a robot that is flush on one wall and driven along it into the other", () => {
