@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { spreadWords } from "../../../src/report/spreadWords.ts";
+import { samplingWords, spreadWords } from "../../../src/report/spreadWords.ts";
 
 it("says what the unmeasured values may do and which matters most", () => {
   const factors = [
@@ -14,5 +14,11 @@ it("says what the unmeasured values may do and which matters most", () => {
 it("says so when they hardly matter", () => {
   expect(spreadWords({ samplingSd: 0.01, modelSd: 0.001, modelShareFrac: 0.01, factors: [] })).toContain(
     "hardly",
+  );
+});
+
+it("tells the doubt of few runs apart from it, as 1.96 standard deviations", () => {
+  expect(samplingWords({ samplingSd: 0.02, modelSd: 0, modelShareFrac: 0, factors: [] })).toContain(
+    "±3.9 of 100",
   );
 });
