@@ -1,15 +1,9 @@
-import { closingRuns, cornerPushes, farWallOf } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { farWallOf } from "./closing.ts";
+import { combinations, type Family, type Variant } from "./family.ts";
+import { type LaneChoice, laneVariant } from "./laneVariant.ts";
 import type { PushRun } from "./pushRun.ts";
 import { laneAsides, laneRun } from "./routes.ts";
 import type { Scene } from "./scene.ts";
-
-interface Choice {
-  readonly longFirst: boolean;
-  readonly spacing: number;
-  readonly closing: number;
-  readonly squareUps: boolean;
-}
 
 /** Parallel lanes that each end at the closing wall; then runs along the closing walls into the corner, and a square push. */
 export const CLOSING_LANES: Family = {
@@ -23,26 +17,10 @@ export const CLOSING_LANES: Family = {
   }).map(variant),
 };
 
-function variant(choice: Choice): Variant {
-  const { longFirst, spacing, closing, squareUps } = choice;
-  const side = longFirst ? "long" : "short";
-  return {
-    code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
-    label: listed(
-      `along the ${side} side`,
-      `${percent(spacing)} % of the pusher apart`,
-      counted(closing, "closing wall run"),
-      squareUps ? "squares up before each lane" : "",
-    ),
-    params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
-    longFirst,
-    extraBerthMm: 0,
-    runs: (scene) => [
-      ...closingLanes(scene, spacing, squareUps),
-      ...closingRuns(scene, closing, squareUps),
-      ...cornerPushes(scene, 1),
-    ],
-  };
+function variant(choice: LaneChoice): Variant {
+  return laneVariant(choice, "squares up before each lane", (scene) =>
+    closingLanes(scene, choice.spacing, choice.squareUps),
+  );
 }
 
 /** Farthest lane first. */

@@ -1,16 +1,9 @@
-import { closingRuns, cornerPushes } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { combinations, type Family, type Variant } from "./family.ts";
+import { type LaneChoice, laneVariant } from "./laneVariant.ts";
 import { besideMm, evenly, homeOf, pusherWidthMm, roomyMm } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import type { Waypoint } from "./rounding.ts";
 import type { Scene } from "./scene.ts";
-
-interface Choice {
-  readonly longFirst: boolean;
-  readonly spacing: number;
-  readonly closing: number;
-  readonly squareUps: boolean;
-}
 
 /** To and fro in parallel lanes from the far wall to the closing wall without ever going back; then closing wall runs. */
 export const TO_AND_FRO: Family = {
@@ -24,26 +17,10 @@ export const TO_AND_FRO: Family = {
   }).map(variant),
 };
 
-function variant(choice: Choice): Variant {
-  const { longFirst, spacing, closing, squareUps } = choice;
-  const side = longFirst ? "long" : "short";
-  return {
-    code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
-    label: listed(
-      `along the ${side} side`,
-      `${percent(spacing)} % of the pusher apart`,
-      counted(closing, "closing wall run"),
-      squareUps ? "squares up at each lane's start" : "",
-    ),
-    params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
-    longFirst,
-    extraBerthMm: 0,
-    runs: (scene) => [
-      mow(scene, spacing, squareUps),
-      ...closingRuns(scene, closing, squareUps),
-      ...cornerPushes(scene, 1),
-    ],
-  };
+function variant(choice: LaneChoice): Variant {
+  return laneVariant(choice, "squares up at each lane's start", (scene) => [
+    mow(scene, choice.spacing, choice.squareUps),
+  ]);
 }
 
 /** One long run: the lanes from the far wall y = height downward, as far as the robot can still turn, the last toward the closing wall x = 0. */

@@ -1,0 +1,40 @@
+import { closingRuns, cornerPushes } from "./closing.ts";
+import { coded, counted, listed, percent, type Variant } from "./family.ts";
+import type { PushRun } from "./pushRun.ts";
+import type { Scene } from "./scene.ts";
+
+/** What patterns of lanes that end in closing wall runs may choose. */
+export interface LaneChoice {
+  readonly longFirst: boolean;
+  /** Distance of the lanes, share of the pusher's width. */
+  readonly spacing: number;
+  readonly closing: number;
+  readonly squareUps: boolean;
+}
+
+/**
+ * Lanes, then runs along the closing walls into the corner, and a square push.
+ *
+ * @param squareUpWords how the label says where the robot squares up
+ */
+export function laneVariant(
+  choice: LaneChoice,
+  squareUpWords: string,
+  lanes: (scene: Scene) => readonly PushRun[],
+): Variant {
+  const { longFirst, spacing, closing, squareUps } = choice;
+  const side = longFirst ? "long" : "short";
+  return {
+    code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
+    label: listed(
+      `along the ${side} side`,
+      `${percent(spacing)} % of the pusher apart`,
+      counted(closing, "closing wall run"),
+      squareUps ? squareUpWords : "",
+    ),
+    params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
+    longFirst,
+    extraBerthMm: 0,
+    runs: (scene) => [...lanes(scene), ...closingRuns(scene, closing, squareUps), ...cornerPushes(scene, 1)],
+  };
+}
