@@ -1,4 +1,5 @@
 import { checkBallCount, checkBalls } from "./checkBalls.ts";
+import { checkCorners } from "./checkCorners.ts";
 import { checkEntry } from "./checkEntry.ts";
 import { checkRobot } from "./checkRobot.ts";
 import { checkZone } from "./checkZone.ts";
@@ -26,6 +27,8 @@ export function checkProject(project: Project, parts: SoundParts = ALL_SOUND): r
   const issues = [...zone, ...robot, ...balls];
   if (!parts.zone || !parts.robot || zone.length > 0 || robot.length > 0) return issues;
   issues.push(...checkEntry(project.zone, project.robot));
-  if (parts.balls && parts.rules && balls.length === 0) issues.push(...checkBalls(project));
+  if (!parts.balls || !parts.rules || balls.length > 0) return issues;
+  issues.push(...checkBalls(project));
+  if (issues.length === 0) issues.push(...checkCorners(project));
   return issues;
 }

@@ -1,5 +1,6 @@
 import { boundingBox, isSimple } from "../geometry/polygon.ts";
 import { cos, sin } from "../num/elementary.ts";
+import { checkSensors } from "./checkSensors.ts";
 import type { Issue } from "./issue.ts";
 import { mm } from "./lengthText.ts";
 import type { ArmsShape, BodyMm, PolygonShape, Robot, ScoopShape } from "./robot.ts";
@@ -15,7 +16,7 @@ export function checkRobot(robot: Robot): readonly Issue[] {
   const shape = checkShape(robot);
   const ground =
     robot.ground.kind === "polygon" ? checkOutline(robot.ground.outline, "robot.ground.outlineMm") : [];
-  return [...shape, ...ground];
+  return [...shape, ...ground, ...checkSensors(robot.sensors)];
 }
 
 function checkShape(robot: Robot): readonly Issue[] {

@@ -1,6 +1,7 @@
 import { DEG_PER_RAD, RAD_PER_DEG } from "./units.ts";
 
 const MM_PER_M = 1000;
+const S_PER_MIN = 60;
 
 /** Half the relative spacing of doubles. */
 const ULP_FRAC = Number.EPSILON / 2;
@@ -24,6 +25,16 @@ export function radPerMmFromDegPerM(degPerM: number): number {
 /** Inverse of `radPerMmFromDegPerM`, with as few digits as that takes. */
 export function degPerMFromRadPerMm(radPerMm: number): number {
   return shortestInverse(radPerMmFromDegPerM, radPerMm, radPerMm * DEG_PER_RAD * MM_PER_M);
+}
+
+/** The one way from a file's °/min to rad/s. */
+export function radPerSFromDegPerMin(degPerMin: number): number {
+  return (degPerMin * RAD_PER_DEG) / S_PER_MIN + 0;
+}
+
+/** Inverse of `radPerSFromDegPerMin`, with as few digits as that takes. */
+export function degPerMinFromRadPerS(radPerS: number): number {
+  return shortestInverse(radPerSFromDegPerMin, radPerS, radPerS * DEG_PER_RAD * S_PER_MIN);
 }
 
 /** Shortest decimal whose image is `value`, searched around the real-number inverse `guess`. */

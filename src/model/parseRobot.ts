@@ -9,6 +9,7 @@ import {
   START_LIMITS,
   SYSTEMATIC_LIMITS,
 } from "./limits.ts";
+import { parseSensors } from "./parseSensors.ts";
 import { parseGround, parseShape } from "./parseShape.ts";
 import type { Fields } from "./reader.ts";
 import type { Drift, Drive, Entry, Robot } from "./robot.ts";
@@ -27,6 +28,7 @@ export function parseRobot(fields: Fields, findings: Findings): Robot {
     drive: parseDrive(fields.child("drive", "required")),
     drift: parseDrift(fields.child("drift", "optional")),
     entry: parseEntry(fields.child("entry", "optional")),
+    sensors: parseSensors(fields, findings),
   };
   surface.done();
   fields.done();

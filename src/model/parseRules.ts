@@ -1,5 +1,5 @@
-import { DELIVERED_RULES, LAYOUT_KINDS } from "./choices.ts";
-import type { Findings } from "./findings.ts";
+import { CORNERS, DELIVERED_RULES, LAYOUT_KINDS } from "./choices.ts";
+import { describe, type Findings } from "./findings.ts";
 import { DEFAULT_SPEED_FRACS, RULE_LIMITS, SETTINGS_LIMITS, SPEED_FRAC, SPREAD_LIMITS } from "./limits.ts";
 import { parsePoint } from "./parsePoint.ts";
 import { MAX_RECTS, parseRect } from "./parseZone.ts";
@@ -7,6 +7,8 @@ import { MAX_BALLS } from "./project.ts";
 import type { Fields } from "./reader.ts";
 import { numberOf } from "./readNumber.ts";
 import type { Layout, RoutineSettings, Rules, Spread } from "./rules.ts";
+import { nearestWord } from "./suggest.ts";
+import type { Corner } from "./zone.ts";
 
 /** Each speed multiplies the number of routines tried. */
 export const MAX_SPEEDS = 8;
@@ -16,9 +18,24 @@ export function parseRules(fields: Fields, findings: Findings): Rules {
     timeLimitS: fields.number("timeLimitS", RULE_LIMITS.timeLimitS),
     delivered: fields.choice("delivered", DELIVERED_RULES, "centre") ?? "centre",
     layout: parseLayout(fields.child("layout", "optional"), findings),
+    wedgeCorners: parseCorners(fields, findings),
   };
   fields.done();
   return rules;
+}
+
+function parseCorners(fields: Fields, findings: Findings): readonly Corner[] {
+  const path = fields.pathOf("wedgeCorners");
+  const expected = `one of ${CORNERS.map((corner) => `"${corner}"`).join(", ")}`;
+  return fields.list("wedgeCorners", { max: CORNERS.length }).flatMap((value, i) => {
+    const corner = CORNERS.find((each) => each === value);
+    if (corner !== undefined) return [corner];
+    const near = typeof value === "string" ? nearestWord(value, CORNERS) : undefined;
+    const hint = near === undefined ? "Choose one of the words listed." : `Did you mean "${near}"?`;
+    const message = `This is no corner. ${hint}`;
+    findings.add({ code: "unknown-choice", path: `${path}[${i}]`, message, got: describe(value), expected });
+    return [];
+  });
 }
 
 function parseLayout(fields: Fields, findings: Findings): Layout {

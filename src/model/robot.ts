@@ -1,3 +1,4 @@
+import type { Sensor } from "./sensor.ts";
 import type { PointMm, Surface } from "./zone.ts";
 
 /**
@@ -115,4 +116,6 @@ export interface Robot {
   readonly drive: Drive;
   readonly drift: Drift;
   readonly entry: Entry;
+  /** Empty: the robot runs its moves blindly. */
+  readonly sensors: readonly Sensor[];
 }

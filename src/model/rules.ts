@@ -1,4 +1,4 @@
-import type { PointMm, RectMm } from "./zone.ts";
+import type { Corner, PointMm, RectMm } from "./zone.ts";
 
 /** How the balls lie at the start. `wallMarginMm` and `spacingMm` are gaps between surfaces, not between centres. */
 export type Layout =
@@ -22,6 +22,8 @@ export interface Rules {
   readonly timeLimitS: number;
   readonly delivered: DeliveredRule;
   readonly layout: Layout;
+  /** Corners the wedge may be in, drawn anew for each run; empty: it is always where the zone says. */
+  readonly wedgeCorners: readonly Corner[];
 }
 
 /** What nobody measured: each trial draws its own value, uniform within ± the stated range. */

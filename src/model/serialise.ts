@@ -8,6 +8,7 @@ import type { Drift, GroundOutline, Robot, RobotShape } from "./robot.ts";
 import type { Routine } from "./routine.ts";
 import type { Layout } from "./rules.ts";
 import { routinesForFile } from "./serialiseRoutines.ts";
+import { sensorEntry } from "./serialiseSensors.ts";
 import type { PointMm, Zone } from "./zone.ts";
 
 // The order of the keys is fixed here, so that the same project gives the same text however it was put together.
@@ -47,6 +48,7 @@ export function projectForFile(project: Project, routines: readonly Routine[] = 
     balls: project.balls.map(groupForFile),
     rules: {
       ...pick(rules, ["timeLimitS", "delivered"]),
+      ...(rules.wedgeCorners.length === 0 ? {} : { wedgeCorners: rules.wedgeCorners }),
       layout: layoutForFile(rules.layout),
     },
     robot: robotForFile(project.robot),
@@ -103,6 +105,8 @@ function robotForFile(robot: Robot) {
     },
     drift: driftForFile(robot.drift),
     entry: { ...pick(robot.entry, ["alongMm", "insetMm"]), headingDeg: degFromRad(robot.entry.headingRad) },
+    // Left out where there is none: files of robots without sensors stay as they were.
+    ...(robot.sensors.length === 0 ? {} : { sensors: robot.sensors.map(sensorEntry) }),
   };
 }
 

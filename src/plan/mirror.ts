@@ -2,6 +2,7 @@ import { counterClockwise } from "../model/outline.ts";
 import type { Project } from "../model/project.ts";
 import type { Drift, Entry, GroundOutline, Robot, RobotShape } from "../model/robot.ts";
 import type { Layout } from "../model/rules.ts";
+import type { Sensor } from "../model/sensor.ts";
 import type { Corner, PointMm, RectMm, Wall, Zone } from "../model/zone.ts";
 
 /**
@@ -61,7 +62,11 @@ function reflected(project: Project, how: Reflection): Project {
   return {
     ...project,
     zone: reflectedZone(zone, how),
-    rules: { ...project.rules, layout: reflectedLayout(project.rules.layout, zone, how) },
+    rules: {
+      ...project.rules,
+      layout: reflectedLayout(project.rules.layout, zone, how),
+      wedgeCorners: project.rules.wedgeCorners.map((corner) => how.corner[corner]),
+    },
     robot: reflectedRobot(project.robot, how.reversed.includes(zone.doorway.wall)),
   };
 }
@@ -106,6 +111,7 @@ function reflectedRobot(robot: Robot, alongReversed: boolean): Robot {
     ground: reflectedGround(robot.ground),
     drift: reflectedDrift(robot.drift),
     entry: reflectedEntry(robot.entry, alongReversed),
+    sensors: robot.sensors.map(reflectedSensor),
   };
 }
 
@@ -133,6 +139,21 @@ function reflectedEntry(entry: Entry, alongReversed: boolean): Entry {
     alongMm: alongReversed ? 0 - entry.alongMm : entry.alongMm,
     headingRad: 0 - entry.headingRad,
   };
+}
+
+function reflectedSensor(sensor: Sensor): Sensor {
+  switch (sensor.kind) {
+    case "bump":
+    case "gyro":
+      return sensor;
+    case "floor":
+      return { ...sensor, acrossMm: 0 - sensor.acrossMm };
+    case "distance":
+    case "barrier":
+      return { ...sensor, acrossMm: 0 - sensor.acrossMm, headingRad: 0 - sensor.headingRad };
+    default:
+      return sensor satisfies never;
+  }
 }
 
 /** In the robot frame a reflection swaps left and right, whatever it does to the zone. */

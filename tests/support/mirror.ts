@@ -1,6 +1,7 @@
 import type { Project } from "../../src/model/project.ts";
 import type { PolygonShape, Robot } from "../../src/model/robot.ts";
 import type { Move } from "../../src/model/routine.ts";
+import type { Sensor } from "../../src/model/sensor.ts";
 import type { Corner, PointMm, RectMm, Wall, Zone } from "../../src/model/zone.ts";
 
 /** Mirror images, left and right exchanged: zone, robot, routine and placement seen in a mirror that stands beside the zone. */
@@ -53,8 +54,15 @@ function mirroredRobot(robot: Robot, zone: Zone): Robot {
     shape: shape.kind === "polygon" ? mirroredShape(shape) : shape,
     ground:
       ground.kind === "polygon" ? { kind: "polygon", outline: ground.outline.map(aside).reverse() } : ground,
+    sensors: robot.sensors.map(mirroredSensor),
     entry: { ...entry, alongMm: upright ? entry.alongMm : -entry.alongMm, headingRad: -entry.headingRad },
   };
+}
+
+function mirroredSensor(sensor: Sensor): Sensor {
+  if (sensor.kind === "bump" || sensor.kind === "gyro") return sensor;
+  const across = { ...sensor, acrossMm: -sensor.acrossMm };
+  return across.kind === "floor" ? across : { ...across, headingRad: -across.headingRad };
 }
 
 export function mirroredProject(project: Project): Project {
@@ -66,6 +74,7 @@ export function mirroredProject(project: Project): Project {
     robot: mirroredRobot(project.robot, zone),
     rules: {
       ...rules,
+      wedgeCorners: rules.wedgeCorners.map((corner) => CORNERS[corner]),
       layout:
         layout.kind === "fixed"
           ? { kind: "fixed", positions: mirroredPoints(zone, layout.positions) }

@@ -16,8 +16,9 @@ export const ROOMS: readonly Room[] = [
   { name: "geometry", core: true, packages: ["clipper2-ts", "d3-delaunay"] },
   { name: "model", core: true, packages: [] },
   { name: "motion", core: true, packages: [] },
-  { name: "trial", core: true, packages: [] },
+  // Below the trial: a robot that decides on the way plans within its run.
   { name: "plan", core: true, packages: [] },
+  { name: "trial", core: true, packages: [] },
   { name: "score", core: true, packages: [] },
   { name: "practice", core: true, packages: [], apart: ["score"] },
   { name: "search", core: true, packages: [] },

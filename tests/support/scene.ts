@@ -70,6 +70,7 @@ export const PLAIN_ROBOT: Robot = {
     start: { positionSdMm: 0, headingSdRad: 0 },
   },
   entry: { alongMm: 0, insetMm: 60, headingRad: 0 },
+  sensors: [],
 };
 
 export interface SceneBall {
@@ -111,6 +112,7 @@ export function sceneProject(options: SceneOptions): Project {
       timeLimitS: options.timeLimitS ?? 120,
       delivered: "centre",
       layout: { kind: "fixed", positions: options.balls.map(({ x, y }) => ({ xMm: x, yMm: y })) },
+      wedgeCorners: [],
     },
     robot: { ...PLAIN_ROBOT, ...options.robot },
     spread: { frictionFrac: 0, rollingResistanceFrac: 0, restitution: 0 },

@@ -4,6 +4,7 @@ import { issuesOf } from "../../support/projectFiles.ts";
 import { BALLS } from "./badFiles/balls.ts";
 import { FIELDS } from "./badFiles/fields.ts";
 import { ROBOT } from "./badFiles/robot.ts";
+import { SENSORS } from "./badFiles/sensors.ts";
 import { TEXT } from "./badFiles/text.ts";
 import { ZONE } from "./badFiles/zone.ts";
 
@@ -13,6 +14,7 @@ describe.each([
   ["the zone", ZONE],
   ["the robot", ROBOT],
   ["the balls", BALLS],
+  ["the sensors", SENSORS],
 ])("what is wrong with %s", (_, cases) => {
   it.each(cases)("$code: $what", ({ text, code, path }) => {
     const issues = issuesOf(text);
@@ -33,7 +35,9 @@ it("every code that the room can report has its bad file here", () => {
       (match) => match[1]!,
     );
   });
-  const tested = new Set([...TEXT, ...FIELDS, ...ZONE, ...ROBOT, ...BALLS].map(({ code }) => code));
+  const tested = new Set(
+    [...TEXT, ...FIELDS, ...ZONE, ...ROBOT, ...BALLS, ...SENSORS].map(({ code }) => code),
+  );
   // Reached only by projects that were not read from a file (check.test.ts), and by files with hundreds of faults (parse.test.ts).
   const elsewhere = ["edge-out-of-range", "too-many-issues"];
   expect(found.length).toBeGreaterThan(40);
