@@ -1,8 +1,9 @@
 import { mount } from "svelte";
+import { catalogueInWorkers } from "../jobs/catalogue.ts";
 import { Pool } from "../jobs/pool.ts";
 import { webPoolSize, webThreads } from "../jobs/webThreads.ts";
 import App from "./App.svelte";
-import { planInWorker } from "./planning/planner.ts";
+import type { Planner } from "./state/ranking.svelte.ts";
 import { Workbench } from "./state/workbench.svelte.ts";
 import "./styles/tokens.css";
 import "./styles/base.css";
@@ -10,4 +11,5 @@ import "./styles/base.css";
 const target = document.querySelector("#app");
 if (!target) throw new Error("index.html has no element #app");
 const pool = new Pool(webThreads, webPoolSize());
-mount(App, { target, props: { bench: new Workbench(pool, planInWorker) } });
+const planner: Planner = (project, signal) => catalogueInWorkers(pool, project, { signal });
+mount(App, { target, props: { bench: new Workbench(pool, planner) } });

@@ -3,13 +3,13 @@ import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { nearestWord } from "../model/suggest.ts";
 import { generateRoutines } from "../plan/catalogue.ts";
+import { RoutineMaker } from "../plan/maker.ts";
 
 /** The routine of an id among those generated for a project; an unknown id comes back as an issue with the nearest ones. */
 export function findRoutine(project: Project, id: string): Parsed<Routine> {
-  const routines = generateRoutines(project);
-  const found = routines.find((routine) => routine.id === id);
+  const found = new RoutineMaker(project).make(id);
   if (found) return { ok: true, value: found };
-  const ids = routines.map((routine) => routine.id);
+  const ids = generateRoutines(project).map((routine) => routine.id);
   const near = nearestIds(id, ids);
   const message = `This project has no routine of that id; \`wedgeward plan\` lists all ${ids.length}.`;
   const issue = { code: "unknown-routine", path: "--routine", message, got: id, expected: near.join(", ") };

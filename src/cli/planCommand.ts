@@ -1,3 +1,4 @@
+import { catalogueInWorkers } from "../jobs/catalogue.ts";
 import {
   type RankingEntry,
   type RankingProgress,
@@ -5,7 +6,6 @@ import {
   rankByStress,
 } from "../jobs/ranking.ts";
 import { ballsOf, type Project } from "../model/project.ts";
-import { generateRoutines } from "../plan/catalogue.ts";
 import { countWords } from "../report/lengthWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
 import { compareRoutines } from "../score/compare.ts";
@@ -47,9 +47,14 @@ async function ranking(project: Project, input: PlanInput, progress: Progress): 
     progress.show(state.doneTrials / state.totalTrials, progressText(state));
   };
   try {
-    return await withPool(workers, (pool) =>
-      rankByStress(pool, project, generateRoutines(project), { seed, trials, signal, onProgress }),
-    );
+    return await withPool(workers, async (pool) => {
+      const { routines } = await catalogueInWorkers(pool, project, { signal });
+      return rankByStress(pool, project, routines, { seed, trials, signal, onProgress });
+    });
+  } catch (reason) {
+    // Stopped before there was a routine to test.
+    if (signal.aborted) return { status: "stopped", ranking: [] };
+    throw reason;
   } finally {
     progress.end();
   }

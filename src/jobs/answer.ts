@@ -1,13 +1,15 @@
 import { coverageOf } from "../score/coverage.ts";
-import { compileTrial, type TrialPlan } from "../trial/compile.ts";
 import { recordTrial, runBatch } from "../trial/run.ts";
-import type { Answers, Reply, Request, Subject, Task, TaskKind } from "./protocol.ts";
+import { Known } from "./known.ts";
+import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol.ts";
 
-interface Known {
-  readonly subject: Subject;
-  /** Compiled when a trial is first asked for. */
-  plan: TrialPlan | null;
-}
+/** What is done for each kind of task: a function of the subject and the task alone. */
+const ANSWERS: { readonly [K in TaskKind]: (known: Known, task: TaskOf<K>) => Answers[K] } = {
+  stress: ({ plan }, { seed, from, to }) => runBatch(plan, seed, from, to),
+  record: ({ plan }, { seed, index }) => recordTrial(plan, seed, index),
+  coverage: ({ subject, routine }) => coverageOf(subject.project, routine),
+  routines: ({ maker }, { ids }) => ids.map((id) => maker.make(id)),
+};
 
 /** What a worker does with a request, browser or Node: a function of its requests alone. */
 export class Answerer {
@@ -16,7 +18,7 @@ export class Answerer {
   reply(request: Request): Reply {
     const { id, key, subject, forget, task } = request;
     for (const old of forget) this.#known.delete(old);
-    if (subject) this.#known.set(key, { subject, plan: null });
+    if (subject) this.#known.set(key, new Known(subject));
     try {
       const known = this.#known.get(key);
       if (!known) throw new Error(`the worker was not told what ${key} is about`);
@@ -27,20 +29,7 @@ export class Answerer {
   }
 }
 
-function answer(known: Known, task: Task): Answers[TaskKind] {
-  switch (task.kind) {
-    case "stress":
-      return runBatch(planOf(known), task.seed, task.from, task.to);
-    case "record":
-      return recordTrial(planOf(known), task.seed, task.index);
-    case "coverage":
-      return coverageOf(known.subject.project, known.subject.routine);
-    default:
-      return task satisfies never;
-  }
-}
-
-function planOf(known: Known): TrialPlan {
-  known.plan ??= compileTrial(known.subject.project, known.subject.routine);
-  return known.plan;
+function answer<K extends TaskKind>(known: Known, task: Task & { readonly kind: K }): Answers[TaskKind] {
+  const work: (known: Known, task: TaskOf<K>) => Answers[TaskKind] = ANSWERS[task.kind];
+  return work(known, task as TaskOf<K>);
 }

@@ -1,8 +1,8 @@
 /**
- * Most subjects one worker keeps. More than the routines of one ranking, which takes them in turn again and again: with
+ * Most subjects one worker keeps. More than the routines of one race, which takes them in turn again and again: with
  * fewer, each would be forgotten just before its next turn. A compiled plan is some tens of kilobytes.
  */
-export const KNOWN_KEYS = 512;
+export const KNOWN_KEYS = 1024;
 
 /** The pool's account of what one worker still keeps: the keys used last. */
 export class KnownKeys {

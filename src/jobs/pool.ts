@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import type { Gate } from "./gate.ts";
 import { KnownKeys } from "./knownKeys.ts";
 import type { Answers, Reply, Request, Subject, TaskKind, TaskOf } from "./protocol.ts";
 import { SubjectKeys } from "./subjectKeys.ts";
@@ -10,6 +11,8 @@ export interface RunOptions {
   readonly signal?: AbortSignal | undefined;
   /** Goes before everything that waits: for what a person is looking at right now. */
   readonly urgent?: boolean;
+  /** The task does not start while it is closed; others overtake it. */
+  readonly gate?: Gate | undefined;
 }
 
 /** A task is tried on this many workers in turn before it counts as the cause of their deaths. */
@@ -19,6 +22,7 @@ interface Job {
   readonly key: number;
   readonly subject: Subject;
   readonly task: TaskOf<TaskKind>;
+  readonly gate: Gate | null;
   attempts: number;
   settled: boolean;
   /** Forgets the signal. */
@@ -46,6 +50,7 @@ export class Pool {
   readonly #seats: Seat[] = [];
   readonly #waiting: Job[] = [];
   readonly #watched = new WeakMap<AbortSignal, Set<Job>>();
+  readonly #gates = new WeakSet<Gate>();
   #nextId = 1;
   #closed = false;
 
@@ -58,11 +63,12 @@ export class Pool {
 
   /**
    * Runs one task in a worker. Project and routine must be plain data, and not change afterwards: workers keep them.
+   * @param routine null for a task about the project alone
    * @returns the answer; rejects with the signal's reason, or an Error with what went wrong in the worker
    */
   run<K extends TaskKind>(
     project: Project,
-    routine: Routine,
+    routine: Routine | null,
     task: TaskOf<K>,
     options: RunOptions = {},
   ): Promise<Answers[K]> {
@@ -75,6 +81,7 @@ export class Pool {
         key,
         subject: { project, routine },
         task,
+        gate: options.gate ?? null,
         attempts: 0,
         settled: false,
         unwatch: () => {},
@@ -84,6 +91,7 @@ export class Pool {
       if (options.urgent) this.#waiting.unshift(job);
       else this.#waiting.push(job);
       if (signal) this.#watch(job, signal);
+      if (options.gate) this.#heed(options.gate);
       this.#fill();
     });
     // The reply to a task has the type that Answers gives for its kind; see answer.ts.
@@ -104,11 +112,11 @@ export class Pool {
   }
 
   #fill(): void {
-    for (let job = this.#waiting[0]; job; job = this.#waiting[0]) {
+    for (let job = this.#next(); job; job = this.#next()) {
       try {
         const seat = this.#seats.find((each) => each.current === null) ?? this.#open();
         if (!seat) return;
-        this.#waiting.shift();
+        this.#drop(job);
         this.#give(seat, job);
       } catch (fault) {
         // No worker could be started, or the subject cannot be sent.
@@ -116,6 +124,11 @@ export class Pool {
         fail(job, fault);
       }
     }
+  }
+
+  /** The first task that may start. */
+  #next(): Job | undefined {
+    return this.#waiting.find(({ gate }) => !gate?.isClosed);
   }
 
   #open(): Seat | null {
@@ -184,6 +197,13 @@ export class Pool {
     }
     jobs.add(job);
     job.unwatch = () => jobs.delete(job);
+  }
+
+  /** Goes on when a gate opens; one callback for all jobs behind it. */
+  #heed(gate: Gate): void {
+    if (this.#gates.has(gate)) return;
+    this.#gates.add(gate);
+    gate.watch(() => this.#fill());
   }
 
   #drop(job: Job): void {

@@ -6,10 +6,13 @@ import type { Recording } from "../trial/recording.ts";
 
 /** What passes between a pool and its workers; the same in the browser and in Node. Everything here survives a structured clone. */
 
-/** What a task is about. A worker keeps it, and what it derives from it, under the key the pool gave it. */
+/**
+ * What a task is about: a project, and mostly one of its routines. A worker keeps it, and what it derives from it
+ * (known.ts), under the key the pool gave it.
+ */
 export interface Subject {
   readonly project: Project;
-  readonly routine: Routine;
+  readonly routine: Routine | null;
 }
 
 export type Task =
@@ -17,13 +20,17 @@ export type Task =
   | { readonly kind: "stress"; readonly seed: number; readonly from: number; readonly to: number }
   /** One trial with its recording. */
   | { readonly kind: "record"; readonly seed: number; readonly index: number }
-  | { readonly kind: "coverage" };
+  | { readonly kind: "coverage" }
+  /** Routines by their ids; about a project alone. */
+  | { readonly kind: "routines"; readonly ids: readonly string[] };
 
 /** What each kind of task is answered with. */
 export interface Answers {
   readonly stress: TrialBatch;
   readonly record: { readonly outcome: TrialOutcome; readonly recording: Recording };
   readonly coverage: Coverage;
+  /** null where the pattern has no room. */
+  readonly routines: readonly (Routine | null)[];
 }
 
 export type TaskKind = Task["kind"];

@@ -5,7 +5,8 @@ import type { Project } from "../../src/model/project.ts";
 import type { Move, Routine } from "../../src/model/routine.ts";
 import type { Corner, Wall } from "../../src/model/zone.ts";
 import { nominalCourse } from "../../src/motion/course.ts";
-import { FAMILIES, generateRoutines, makeCatalogue } from "../../src/plan/catalogue.ts";
+import { generateRoutines, makeCatalogue } from "../../src/plan/catalogue.ts";
+import { FAMILIES } from "../../src/plan/families.ts";
 import { mirroredProject } from "../../src/plan/mirror.ts";
 import { fieldNames, loadField } from "../support/workerInPage.ts";
 

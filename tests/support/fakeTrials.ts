@@ -24,6 +24,8 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
   switch (task.kind) {
     case "coverage":
       return { id, ok: true, answer: { coverageFrac: 0.5 } as Answers["coverage"] };
+    case "routines":
+      return { id, ok: true, answer: task.ids.map((name) => bareRoutine(name)) };
     case "record":
       return { id, ok: false, fault: "nothing to record" };
     case "stress": {

@@ -1,10 +1,12 @@
 import { CHUNK_TRIALS } from "../../jobs/chunks.ts";
 import type { Project } from "../../model/project.ts";
-import type { MissingFamily } from "../../plan/catalogue.ts";
-import type { Planner } from "../planning/planner.ts";
+import type { Catalogue, MissingFamily } from "../../plan/catalogue.ts";
 import { byRank, type Candidate, newCandidate, withBatch } from "./candidate.ts";
 import { SEED } from "./seed.ts";
 import type { Workers } from "./workers.ts";
+
+/** Makes a project's catalogue; rejects with the signal's reason when it is aborted, or with an Error. */
+export type Planner = (project: Project, signal: AbortSignal) => Promise<Catalogue>;
 
 interface Round {
   /** Trials each routine has after the round. */

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { beforeEach, describe, expect, it } from "vitest";
-import type { Planner } from "../../../src/app/planning/planner.ts";
-import { Ranking } from "../../../src/app/state/ranking.svelte.ts";
+import { type Planner, Ranking } from "../../../src/app/state/ranking.svelte.ts";
 import type { Workers } from "../../../src/app/state/workers.ts";
 import { parseProject } from "../../../src/model/parse.ts";
 import type { Routine } from "../../../src/model/routine.ts";

@@ -70,7 +70,9 @@ describe("a pool of workers", () => {
     const pool = new Pool(start, 2);
     await Promise.all([0, 1, 2, 3, 4, 5].map((n) => pool.run(project, routine, stress(n))));
     await pool.run(project, routineOf("rings"), stress(0));
-    const sent = threads.map((thread) => thread.received.map((request) => request.subject?.routine.id ?? ""));
+    const sent = threads.map((thread) =>
+      thread.received.map((request) => request.subject?.routine?.id ?? ""),
+    );
     expect(sent.map((ids) => ids.filter((id) => id === "lanes").length)).toEqual([1, 1]);
     expect(sent.flat().filter((id) => id === "rings")).toHaveLength(1);
   });
@@ -172,7 +174,7 @@ describe("a worker that dies", () => {
     get(threads, 0).die("out of memory");
     const replacement = get(threads, 1);
     expect(replacement.request.task).toMatchObject({ from: 0 });
-    expect(replacement.request.subject?.routine.id).toBe("lanes");
+    expect(replacement.request.subject?.routine?.id).toBe("lanes");
     answer(replacement);
     answer(replacement);
     expect([(await running).from, (await waiting).from]).toEqual([0, 10]);

@@ -15,7 +15,7 @@ const trials = 2 * CHUNK_TRIALS;
 function workers(onRequest: (request: Request) => boolean = () => true) {
   const known = new Map<number, string>();
   return fakeThreads((thread, request) => {
-    if (request.subject) known.set(request.key, request.subject.routine.id);
+    if (request.subject?.routine) known.set(request.key, request.subject.routine.id);
     const successes = SUCCESSES[known.get(request.key) ?? ""] ?? 0;
     const delivered = (index: number): number => Number(index % 10 < successes);
     if (onRequest(request)) queueMicrotask(() => thread.reply(fakeReply(request, 1, delivered)));

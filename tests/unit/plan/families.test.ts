@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Routine } from "../../../src/model/routine.ts";
 import { type Course, nominalCourse } from "../../../src/motion/course.ts";
-import { FAMILIES, makeCatalogue } from "../../../src/plan/catalogue.ts";
+import { makeCatalogue } from "../../../src/plan/catalogue.ts";
+import { FAMILIES } from "../../../src/plan/families.ts";
 import { shippedProject } from "../../support/projectFiles.ts";
 
 /** The usual zone: 1200 × 900 mm, wedge in the upper right corner with legs of 300 mm, doorway at the lower left. */
