@@ -1,6 +1,14 @@
 import type { Issue, Parsed } from "../model/issue.ts";
 import { nearestWord } from "../model/suggest.ts";
-import { COMMANDS, type CommandName, FLAGS, type FlagName, type NumberFlag } from "./flags.ts";
+import {
+  COMMANDS,
+  type CommandName,
+  FLAGS,
+  type FlagName,
+  type NumberFlag,
+  STEP_FORMS,
+  type StepForm,
+} from "./flags.ts";
 
 /** What the command line asks for, defaults filled in. */
 export type Invocation =
@@ -15,6 +23,7 @@ export type Invocation =
       readonly seed: number;
       readonly index: number;
     } & Common)
+  | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
   | { readonly command: "check"; readonly files: readonly string[]; readonly json: boolean };
 
 interface Common {
@@ -80,6 +89,11 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
         seed: number("seed", null),
         index: number("index", null),
       };
+    }
+    case "steps": {
+      const routine = readRoutine(words, issues);
+      const form = common.json ? "json" : readForm(words, issues);
+      return { command: "steps", ...common, json: form === "json", routine, form };
     }
     case "check":
       if (words.others.length === 0)
@@ -164,6 +178,16 @@ function readRoutine(words: Words, issues: Issue[]): string {
     issues.push(flagIssue("missing-flag", "routine", "nothing", remedy));
   }
   return id;
+}
+
+function readForm(words: Words, issues: Issue[]): StepForm {
+  const text = words.flags.get("as") ?? "table";
+  const form = STEP_FORMS.find((each) => each === text);
+  if (form !== undefined) return form;
+  const nearest = nearestWord(text, STEP_FORMS);
+  const remedy = nearest ? `Did you mean ${nearest}?` : "Choose one of these forms.";
+  issues.push(flagIssue("unknown-form", "as", text === "" ? "no value" : text, remedy));
+  return "table";
 }
 
 function unknownCommand(name: string): Issue {

@@ -8,6 +8,10 @@ const MOST_WORKERS = 64;
 
 const wholeNumber = (min: number, max: number): string => `a whole number from ${min} to ${max}`;
 
+/** How the steps for the coder can be written. */
+export const STEP_FORMS = ["table", "csv", "json", "python", "c", "pseudo"] as const;
+export type StepForm = (typeof STEP_FORMS)[number];
+
 export const FLAGS = {
   routine: { kind: "text", value: "ID", allowed: "the id of a routine", help: "which routine" },
   trials: {
@@ -45,6 +49,12 @@ export const FLAGS = {
     allowed: wholeNumber(1, MOST_WORKERS),
     help: "threads; does not change the result (one per core)",
   },
+  as: {
+    kind: "text",
+    value: "FORM",
+    allowed: STEP_FORMS.join(", "),
+    help: "how to write the steps (table)",
+  },
   json: { kind: "switch", value: "", allowed: "no value", help: "print one JSON object and nothing else" },
 } as const;
 
@@ -54,7 +64,7 @@ export type NumberFlag = {
 }[FlagName];
 
 interface Command {
-  readonly name: "plan" | "stress" | "trial" | "check" | "start";
+  readonly name: "plan" | "stress" | "trial" | "check" | "steps" | "start";
   readonly usage: string;
   readonly help: string;
   readonly flags: readonly FlagName[];
@@ -83,6 +93,13 @@ export const COMMANDS: readonly Command[] = [
     usage: "trial [PROJECT] --routine ID --seed S --index I [--json]",
     help: "runs a single trial again, exactly as the stress test did",
     flags: ["routine", "seed", "index", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "steps",
+    usage: `steps [PROJECT] --routine ID [--as ${STEP_FORMS.join("|")}]`,
+    help: "the routine as numbered steps for the person who codes the robot",
+    flags: ["routine", "as", "json"],
     mostFiles: 1,
   },
   {

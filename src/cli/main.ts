@@ -6,6 +6,7 @@ import { packageVersion } from "./packageDirectory.ts";
 import { planCommand } from "./planCommand.ts";
 import { fieldNames } from "./projectFile.ts";
 import { startCommand } from "./startCommand.ts";
+import { stepsCommand } from "./stepsCommand.ts";
 import { stressCommand } from "./stressCommand.ts";
 import { trialCommand } from "./trialCommand.ts";
 
@@ -33,6 +34,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return stressCommand(invocation);
     case "trial":
       return trialCommand(invocation);
+    case "steps":
+      return stepsCommand(invocation);
     case "check":
       return checkCommand(invocation);
     case "start":

@@ -1,0 +1,14 @@
+/** A number with at most so many decimals, none that say nothing: "36", "36.25", never "-0". */
+export function numberText(value: number, decimals: number): string {
+  const rounded = Number(value.toFixed(decimals));
+  return String(rounded === 0 ? 0 : rounded);
+}
+
+/**
+ * Decimals of lengths (mm), angles (deg), speeds and seconds in a listing: with a hundred steps rounded so, the robot ends
+ * within 0.1 mm of where the plan does.
+ */
+export const MM_DECIMALS = 3;
+export const DEG_DECIMALS = 4;
+export const SPEED_DECIMALS = 2;
+export const SECONDS_DECIMALS = 3;

@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { runCommand, runForJson } from "../support/command.ts";
+import { movesOfCsv, movesOfListing } from "../support/stepInterpreter.ts";
+
+const ROUTINE = "fan-n5-c0-v60";
+const steps = (...more: readonly string[]) => runCommand("steps", "--routine", ROUTINE, ...more);
+
+interface StepsJson {
+  readonly routine: { readonly id: string };
+  readonly durationS: number;
+  readonly steps: readonly { readonly number: number; readonly call: string; readonly words: string }[];
+}
+
+describe("wedgeward steps", () => {
+  it("writes the same steps as table, CSV, JSON, pseudo-code and programs", async () => {
+    const json = await runForJson<StepsJson>("steps", "--routine", ROUTINE);
+    expect(json.routine.id).toBe(ROUTINE);
+    const count = json.steps.length;
+    expect(count).toBeGreaterThan(10);
+    const [table, csv, python, pseudo, c, asJson] = await Promise.all(
+      ["table", "csv", "python", "pseudo", "c", "json"].map((form) => steps("--as", form)),
+    );
+    for (const { code, stderr } of [table!, csv!, python!, pseudo!, c!, asJson!]) {
+      expect([code, stderr]).toEqual([0, ""]);
+    }
+    expect(JSON.parse(asJson!.stdout)).toEqual(json);
+    const moves = movesOfCsv(csv!.stdout.trimEnd());
+    expect(moves).toHaveLength(count);
+    expect(movesOfListing(python!.stdout, "python")).toEqual(moves);
+    expect(movesOfListing(c!.stdout, "c")).toEqual(moves);
+    expect(movesOfListing(pseudo!.stdout, "pseudo")).toEqual(moves);
+    for (const { words } of json.steps) expect(table!.stdout).toContain(words);
+    expect(table!.stdout).toContain(`In all ${json.durationS.toFixed(1)} s`);
+  });
+
+  it("says which forms there are when asked for another", async () => {
+    const { code, stderr, stdout } = await steps("--as", "pyhton");
+    expect([code, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain("Did you mean python?");
+    expect(stderr).toContain("table, csv, json, python, c, pseudo");
+  });
+
+  it("asks for a routine, and lists all that is wrong at once", async () => {
+    const { code, stderr } = await runCommand("steps", "--as", "ada");
+    expect(code).toBe(2);
+    expect(stderr).toContain("--routine");
+    expect(stderr).toContain("--as");
+  });
+});
