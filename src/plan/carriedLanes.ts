@@ -34,7 +34,8 @@ function variant(choice: Choice): Variant {
     params: { side, spacingFrac: spacing, squareUps },
     longFirst,
     extraBerthMm: 0,
-    runs: (scene) => lanes(scene, spacing, squareUps),
+    dials: { spacingFrac: spacing },
+    runs: (scene, { spacingFrac = spacing }) => lanes(scene, spacingFrac, squareUps),
   };
 }
 

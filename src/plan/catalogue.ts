@@ -1,7 +1,8 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { FAMILIES } from "./families.ts";
-import { idOf, RoutineMaker, recipesOf } from "./maker.ts";
+import { RoutineMaker } from "./maker.ts";
+import { idOf, recipesOf } from "./recipe.ts";
 
 /** A pattern that gives no routine for a project. */
 export interface MissingFamily {

@@ -18,8 +18,8 @@ export const CLOSING_LANES: Family = {
 };
 
 function variant(choice: LaneChoice): Variant {
-  return laneVariant(choice, "squares up before each lane", (scene) =>
-    closingLanes(scene, choice.spacing, choice.squareUps),
+  return laneVariant(choice, "squares up before each lane", (scene, spacing) =>
+    closingLanes(scene, spacing, choice.squareUps),
   );
 }
 

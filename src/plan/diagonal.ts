@@ -29,7 +29,11 @@ function variant(choice: Choice): Variant {
     params: { spacingFrac: spacing, closingRuns: closing, back },
     longFirst: true,
     extraBerthMm: 0,
-    runs: (scene) => [...diagonals(scene, spacing, back), ...closingRuns(scene, closing, false)],
+    dials: { spacingFrac: spacing },
+    runs: (scene, { spacingFrac = spacing }) => [
+      ...diagonals(scene, spacingFrac, back),
+      ...closingRuns(scene, closing, false),
+    ],
   };
 }
 

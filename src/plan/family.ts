@@ -1,3 +1,4 @@
+import type { Dials } from "./dial.ts";
 import type { PushRun } from "./pushRun.ts";
 import type { Scene } from "./scene.ts";
 
@@ -10,9 +11,12 @@ export interface Variant {
   readonly params: Readonly<Record<string, number | string | boolean>>;
   /** Which way round the frame is taken: its x axis along the longer or the shorter side of the zone. */
   readonly longFirst: boolean;
-  /** Room beside walls on top of the settings' clearance, mm. */
+  /** Room beside walls on top of the settings' clearance, mm: where the dial of that name usually stands. */
   readonly extraBerthMm: number;
-  readonly runs: (scene: Scene) => readonly PushRun[];
+  /** The other dials that this variant has, and where they usually stand. */
+  readonly dials?: Pick<Dials, "spacingFrac" | "radiusFrac">;
+  /** @param dials where all of its dials stand */
+  readonly runs: (scene: Scene, dials: Dials) => readonly PushRun[];
 }
 
 /** A pattern: a way of searching that yields routines for any zone and robot. */

@@ -16,7 +16,7 @@ interface Choice {
 /** Share of the pusher's width that two neighbouring rounds are apart. */
 const SPACING = 0.85;
 /** Radius of the corners, in tip radii: a wider one leaves more of the zone's corner out, a tighter one more of the wall after it. */
-const RADIUS = 0.6;
+export const RADIUS = 0.6;
 
 /**
  * Inward herding spiral: hooks along the far wall and the closing wall onto the wedge, by turns on both sides, each
@@ -46,11 +46,14 @@ function variant(choice: Choice): Variant {
     params: { rounds, squareUps, back, closingRuns: closing },
     longFirst: true,
     extraBerthMm: 8,
-    runs: (scene) => {
-      const all = roundsToMiddle(scene, SPACING * pusherWidthMm(scene));
+    dials: { spacingFrac: SPACING, radiusFrac: RADIUS },
+    runs: (scene, { spacingFrac = SPACING, radiusFrac = RADIUS }) => {
+      const step = spacingFrac * pusherWidthMm(scene);
+      const all = roundsToMiddle(scene, step);
       const count = rounds === "all" ? all : Math.max(1, all - 1);
       const straight = bowRun(scene, "x", 0);
-      const around = hooks(scene, count, squareUps, back);
+      const insets = Array.from({ length: count }, (_, round) => round * step);
+      const around = hooks(scene, insets, { squareUps, back, radius: radiusFrac });
       // Without the way back along each hook, the straight way back has to be swept first.
       const search = back ? [...around, straight] : [straight, ...around];
       return [...search, ...closingRuns(scene, closing, squareUps)];
@@ -59,16 +62,22 @@ function variant(choice: Choice): Variant {
 }
 
 /** The hooks of a spiral, outermost first. */
-function hooks(scene: Scene, rounds: number, squareUps: boolean, back: boolean): readonly PushRun[] {
-  const step = SPACING * pusherWidthMm(scene);
+function hooks(scene: Scene, insetsMm: readonly number[], how: HookChoice): readonly PushRun[] {
   const sides: readonly Side[] = ["x", "y"];
-  return Array.from({ length: rounds }, (_, round) => round * step).flatMap((insetMm) =>
-    sides.map((side) => hook(scene, side, insetMm, squareUps, back)),
-  );
+  return insetsMm.flatMap((insetMm) => sides.map((side) => hook(scene, side, insetMm, how)));
 }
 
-export function hook(scene: Scene, side: Side, insetMm: number, squareUps: boolean, back: boolean): PushRun {
-  return hookRun(scene, side, insetMm, RADIUS * scene.reach.tipRadiusMm, {
+export interface HookChoice {
+  readonly squareUps: boolean;
+  /** Back the way it came. */
+  readonly back: boolean;
+  /** Of the corner, in tip radii. */
+  readonly radius: number;
+}
+
+export function hook(scene: Scene, side: Side, insetMm: number, how: HookChoice): PushRun {
+  const { squareUps, back, radius } = how;
+  return hookRun(scene, side, insetMm, radius * scene.reach.tipRadiusMm, {
     squareUps: squareUps ? BOTH_FAR_WALLS : [],
     retreat: back ? "back" : "off",
   });

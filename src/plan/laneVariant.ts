@@ -20,7 +20,7 @@ export interface LaneChoice {
 export function laneVariant(
   choice: LaneChoice,
   squareUpWords: string,
-  lanes: (scene: Scene) => readonly PushRun[],
+  lanes: (scene: Scene, spacing: number) => readonly PushRun[],
 ): Variant {
   const { longFirst, spacing, closing, squareUps } = choice;
   const side = longFirst ? "long" : "short";
@@ -35,6 +35,11 @@ export function laneVariant(
     params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
     longFirst,
     extraBerthMm: 0,
-    runs: (scene) => [...lanes(scene), ...closingRuns(scene, closing, squareUps), ...cornerPushes(scene, 1)],
+    dials: { spacingFrac: spacing },
+    runs: (scene, { spacingFrac = spacing }) => [
+      ...lanes(scene, spacingFrac),
+      ...closingRuns(scene, closing, squareUps),
+      ...cornerPushes(scene, 1),
+    ],
   };
 }

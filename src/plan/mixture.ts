@@ -1,8 +1,9 @@
 import { closingRuns } from "./closing.ts";
 import { closingLanes } from "./closingLanes.ts";
+import type { Dials } from "./dial.ts";
 import { coded, combinations, counted, type Family, listed, type Variant } from "./family.ts";
 import { bows } from "./fan.ts";
-import { hook } from "./herd.ts";
+import { hook, RADIUS } from "./herd.ts";
 import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { rings, TIGHT } from "./rings.ts";
@@ -21,6 +22,8 @@ interface Choice {
 
 /** Share of the pusher's width by which rings lie inside what was swept along the walls. */
 const SPACING = 0.77;
+/** The same for lanes. */
+const LANE_SPACING = 0.9;
 
 const FIRST_NAMES: Readonly<Record<Choice["first"], string>> = {
   hooks: "hooks along the walls",
@@ -65,41 +68,53 @@ function variant(choice: Choice): Variant {
     params: { first, inside, firstWall: way, closingRuns: closing, squareUps },
     longFirst: true,
     extraBerthMm: 0,
-    runs: (scene) => [
-      ...firstRuns(scene, choice),
-      ...insideRuns(scene, choice),
+    dials: dialsOf(choice),
+    runs: (scene, dials) => [
+      ...firstRuns(scene, choice, dials),
+      ...insideRuns(scene, choice, dials),
       ...closingRuns(scene, closing, false),
     ],
   };
 }
 
-function firstRuns(scene: Scene, { first, side, squareUps }: Choice): readonly PushRun[] {
+/** Hooks have a radius, rings inside a spacing, lanes too. */
+function dialsOf({ first, inside }: Choice): Dials {
+  return {
+    ...(first === "hooks" ? { radiusFrac: RADIUS } : {}),
+    ...(inside === "rings" ? { spacingFrac: SPACING } : {}),
+    ...(first === "lanes" || first === "mow" ? { spacingFrac: LANE_SPACING } : {}),
+  };
+}
+
+function firstRuns(scene: Scene, { first, side, squareUps }: Choice, dials: Dials): readonly PushRun[] {
+  const { radiusFrac: radius = RADIUS, spacingFrac = LANE_SPACING } = dials;
   const straight = bowRun(scene, "x", 0);
   switch (first) {
     case "hooks":
       // Back the way it came until the straight way has been swept.
       return [
-        hook(scene, side, 0, squareUps, true),
+        hook(scene, side, 0, { squareUps, back: true, radius }),
         straight,
-        hook(scene, side === "x" ? "y" : "x", 0, squareUps, false),
+        hook(scene, side === "x" ? "y" : "x", 0, { squareUps, back: false, radius }),
       ];
     case "lap":
       return [...rings(scene, 0, 1, { side, squareUps }, TIGHT), straight];
     case "lanes":
-      return [...closingLanes(scene, 0.9, squareUps), straight];
+      return [...closingLanes(scene, spacingFrac, squareUps), straight];
     case "mow":
-      return [mow(scene, 0.9, squareUps), straight];
+      return [mow(scene, spacingFrac, squareUps), straight];
     default:
       return first satisfies never;
   }
 }
 
 /** Inside what was searched along the walls: rings, or the narrow bows of a fan. */
-function insideRuns(scene: Scene, { inside, squareUps }: Choice): readonly PushRun[] {
+function insideRuns(scene: Scene, { inside, squareUps }: Choice, dials: Dials): readonly PushRun[] {
   switch (inside) {
     case "rings": {
-      const laps = roundsToMiddle(scene, SPACING * pusherWidthMm(scene));
-      return rings(scene, 1, Math.max(2, laps), { side: "x", squareUps }, TIGHT, SPACING);
+      const { spacingFrac = SPACING } = dials;
+      const laps = roundsToMiddle(scene, spacingFrac * pusherWidthMm(scene));
+      return rings(scene, 1, Math.max(2, laps), { side: "x", squareUps }, TIGHT, spacingFrac);
     }
     case "fan":
       return bows(scene, 3, squareUps).slice(1, 5);

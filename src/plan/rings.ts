@@ -50,9 +50,10 @@ function variant(choice: Choice, inward: boolean): Variant {
     params: { firstWall: way, squareUps },
     longFirst: true,
     extraBerthMm: 8,
-    runs: (scene) => {
-      const laps = roundsToMiddle(scene, SPACING * pusherWidthMm(scene));
-      const all = [...rings(scene, 0, laps, choice), bowRun(scene, "x", 0)];
+    dials: { spacingFrac: SPACING, radiusFrac: WIDE },
+    runs: (scene, { spacingFrac = SPACING, radiusFrac = WIDE }) => {
+      const laps = roundsToMiddle(scene, spacingFrac * pusherWidthMm(scene));
+      const all = [...rings(scene, 0, laps, choice, radiusFrac, spacingFrac), bowRun(scene, "x", 0)];
       return inward ? all : all.reverse();
     },
   };
@@ -87,6 +88,10 @@ function loopVariant({ side, squareUps }: Choice): Variant {
     params: { firstWall: way, squareUps },
     longFirst: true,
     extraBerthMm: 0,
-    runs: (scene) => [...rings(scene, 0, 1, { side, squareUps }), ...cornerPushes(scene, 1)],
+    dials: { radiusFrac: WIDE },
+    runs: (scene, { radiusFrac = WIDE }) => [
+      ...rings(scene, 0, 1, { side, squareUps }, radiusFrac),
+      ...cornerPushes(scene, 1),
+    ],
   };
 }

@@ -18,8 +18,8 @@ export const TO_AND_FRO: Family = {
 };
 
 function variant(choice: LaneChoice): Variant {
-  return laneVariant(choice, "squares up at each lane's start", (scene) => [
-    mow(scene, choice.spacing, choice.squareUps),
+  return laneVariant(choice, "squares up at each lane's start", (scene, spacing) => [
+    mow(scene, spacing, choice.squareUps),
   ]);
 }
 
