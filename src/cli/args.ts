@@ -24,6 +24,7 @@ export type Invocation =
       readonly index: number;
     } & Common)
   | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
+  | ({ readonly command: "pockets" } & Common)
   | { readonly command: "check"; readonly files: readonly string[]; readonly json: boolean };
 
 interface Common {
@@ -95,6 +96,8 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       const form = common.json ? "json" : readForm(words, issues);
       return { command: "steps", ...common, json: form === "json", routine, form };
     }
+    case "pockets":
+      return { command: "pockets", ...common };
     case "check":
       if (words.others.length === 0)
         issues.push(issue("missing-file", "no file", "Name the files to check.", "FILE…"));

@@ -64,7 +64,7 @@ export type NumberFlag = {
 }[FlagName];
 
 interface Command {
-  readonly name: "plan" | "stress" | "trial" | "check" | "steps" | "start";
+  readonly name: "plan" | "stress" | "trial" | "pockets" | "check" | "steps" | "start";
   readonly usage: string;
   readonly help: string;
   readonly flags: readonly FlagName[];
@@ -100,6 +100,13 @@ export const COMMANDS: readonly Command[] = [
     usage: `steps [PROJECT] --routine ID [--as ${STEP_FORMS.join("|")}]`,
     help: "the routine as numbered steps for the person who codes the robot",
     flags: ["routine", "as", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "pockets",
+    usage: "pockets [PROJECT] [--json]",
+    help: "maps the places from which pushing can bring a ball home, and the dead pockets",
+    flags: ["json"],
     mostFiles: 1,
   },
   {

@@ -4,6 +4,7 @@ import { helpText } from "./help.ts";
 import { FINE, print, reject } from "./output.ts";
 import { packageVersion } from "./packageDirectory.ts";
 import { planCommand } from "./planCommand.ts";
+import { pocketsCommand } from "./pocketsCommand.ts";
 import { fieldNames } from "./projectFile.ts";
 import { startCommand } from "./startCommand.ts";
 import { stepsCommand } from "./stepsCommand.ts";
@@ -36,6 +37,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return trialCommand(invocation);
     case "steps":
       return stepsCommand(invocation);
+    case "pockets":
+      return pocketsCommand(invocation);
     case "check":
       return checkCommand(invocation);
     case "start":
