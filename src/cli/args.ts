@@ -16,12 +16,16 @@ export type Invocation =
   | { readonly command: "version" }
   | { readonly command: "start" }
   | ({ readonly command: "plan" } & Common & Sampling)
-  | ({ readonly command: "stress"; readonly routine: string } & Common & Sampling)
+  | ({ readonly command: "stress" | "weak"; readonly routine: string } & Common & Sampling)
   | ({
       readonly command: "trial";
       readonly routine: string;
       readonly seed: number;
       readonly index: number;
+      /** Where the balls are laid, as typed; null: as the seed draws them. */
+      readonly at: string | null;
+      /** Without drift and spread. */
+      readonly still: boolean;
     } & Common)
   | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
   | ({ readonly command: "pockets" } & Common)
@@ -81,6 +85,10 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       const routine = readRoutine(words, issues);
       return { command: "stress", ...common, routine, ...sampling(number, FLAGS.trials.forStress, cores) };
     }
+    case "weak": {
+      const routine = readRoutine(words, issues);
+      return { command: "weak", ...common, routine, ...sampling(number, FLAGS.trials.forWeak, cores) };
+    }
     case "trial": {
       const routine = readRoutine(words, issues);
       return {
@@ -89,6 +97,8 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
         routine,
         seed: number("seed", null),
         index: number("index", null),
+        at: words.flags.get("at") ?? null,
+        still: words.flags.has("still"),
       };
     }
     case "steps": {

@@ -21,8 +21,9 @@ export const FLAGS = {
     max: MOST_TRIALS,
     forPlan: 300,
     forStress: 2000,
+    forWeak: 2000,
     allowed: wholeNumber(1, MOST_TRIALS),
-    help: "simulated runs of each routine (plan 300, stress 2000)",
+    help: "simulated runs of each routine (plan 300, stress and weak 2000)",
   },
   seed: {
     kind: "number",
@@ -32,6 +33,12 @@ export const FLAGS = {
     fallback: 1,
     allowed: wholeNumber(0, Number.MAX_SAFE_INTEGER),
     help: "the same seed gives the same runs (1)",
+  },
+  at: {
+    kind: "text",
+    value: "PLACES",
+    allowed: "x,y:x,y:… in mm, one pair a ball",
+    help: "lays the balls there, as x,y:x,y:… in mm",
   },
   index: {
     kind: "number",
@@ -55,6 +62,12 @@ export const FLAGS = {
     allowed: STEP_FORMS.join(", "),
     help: "how to write the steps (table)",
   },
+  still: {
+    kind: "switch",
+    value: "",
+    allowed: "no value",
+    help: "a robot that does exactly what it is told",
+  },
   json: { kind: "switch", value: "", allowed: "no value", help: "print one JSON object and nothing else" },
 } as const;
 
@@ -64,7 +77,7 @@ export type NumberFlag = {
 }[FlagName];
 
 interface Command {
-  readonly name: "plan" | "stress" | "trial" | "pockets" | "check" | "steps" | "start";
+  readonly name: "plan" | "stress" | "trial" | "weak" | "pockets" | "check" | "steps" | "start";
   readonly usage: string;
   readonly help: string;
   readonly flags: readonly FlagName[];
@@ -90,9 +103,16 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "trial",
-    usage: "trial [PROJECT] --routine ID --seed S --index I [--json]",
+    usage: "trial [PROJECT] --routine ID --seed S --index I [--at PLACES] [--still] [--json]",
     help: "runs a single trial again, exactly as the stress test did",
-    flags: ["routine", "seed", "index", "json"],
+    flags: ["routine", "seed", "index", "at", "still", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "weak",
+    usage: "weak [PROJECT] --routine ID [--trials N] [--seed S] [--workers W] [--json]",
+    help: "where one routine fails: losses by move, blind spots, worst placements, when to stop",
+    flags: ["routine", "trials", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {

@@ -10,6 +10,7 @@ import { startCommand } from "./startCommand.ts";
 import { stepsCommand } from "./stepsCommand.ts";
 import { stressCommand } from "./stressCommand.ts";
 import { trialCommand } from "./trialCommand.ts";
+import { weakCommand } from "./weakCommand.ts";
 
 /**
  * The `wedgeward` command.
@@ -35,6 +36,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return stressCommand(invocation);
     case "trial":
       return trialCommand(invocation);
+    case "weak":
+      return weakCommand(invocation);
     case "steps":
       return stepsCommand(invocation);
     case "pockets":

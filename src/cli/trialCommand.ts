@@ -1,9 +1,11 @@
 import { lossTitle } from "../report/lossWords.ts";
+import { withoutDrift } from "../search/variant.ts";
 import { compileTrial } from "../trial/compile.ts";
 import type { TrialOutcome } from "../trial/outcome.ts";
 import { runTrial } from "../trial/run.ts";
 import { findRoutine } from "./findRoutine.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
+import { projectAt } from "./placementFlag.ts";
 import { loadProject } from "./projectFile.ts";
 import { tableText } from "./table.ts";
 
@@ -12,6 +14,8 @@ export interface TrialInput {
   readonly routine: string;
   readonly seed: number;
   readonly index: number;
+  readonly at: string | null;
+  readonly still: boolean;
   readonly json: boolean;
 }
 
@@ -21,7 +25,13 @@ export function trialCommand(input: TrialInput): number {
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
   const found = findRoutine(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
-  const outcome = runTrial(compileTrial(parsed.value, found.value), input.seed, input.index);
+  const laid = input.at === null ? parsed : projectAt(parsed.value, input.at);
+  if (!laid.ok) return reject("the command line", laid.issues, input.json);
+  const outcome = runTrial(
+    compileTrial(input.still ? withoutDrift(laid.value) : laid.value, found.value),
+    input.seed,
+    input.index,
+  );
   const { placement, delivered, endPositions, losses, timeS, hash } = outcome;
   if (input.json) printJson({ placement, delivered, endPositions, losses, timeS, hash });
   else print(trialText(input, outcome));

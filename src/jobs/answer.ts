@@ -1,4 +1,8 @@
 import { coverageOf } from "../score/coverage.ts";
+import { driftBudget } from "../score/driftBudget.ts";
+import { sureCoverage } from "../score/sureCoverage.ts";
+import { worstPlacement } from "../search/worstPlacement.ts";
+import { runFates } from "../trial/fates.ts";
 import { recordTrial, runBatch } from "../trial/run.ts";
 import { Known } from "./known.ts";
 import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol.ts";
@@ -8,6 +12,11 @@ const ANSWERS: { readonly [K in TaskKind]: (known: Known, task: TaskOf<K>) => An
   stress: ({ plan }, { seed, from, to }) => runBatch(plan, seed, from, to),
   record: ({ plan }, { seed, index }) => recordTrial(plan, seed, index),
   coverage: ({ subject, routine }) => coverageOf(subject.project, routine),
+  fates: ({ plan }, { seed, from, to }) => runFates(plan, seed, from, to),
+  "sure-coverage": ({ subject, routine }, { bounds }) => sureCoverage(subject.project, routine, bounds),
+  "drift-budget": ({ subject, routine }, { bounds, wantedFrac }) =>
+    driftBudget(subject.project, routine, bounds, wantedFrac),
+  worst: ({ subject, routine }, { request }) => worstPlacement(subject.project, routine, request),
   routines: ({ maker }, { ids }) => ids.map((id) => maker.make(id)),
 };
 

@@ -1,5 +1,3 @@
-import type { TrialBatch } from "../trial/outcome.ts";
-
 /**
  * Trials a message asks for: 20–50 ms of a warm worker, so that messages cost nothing beside them, progress moves and
  * cancelling is quick. The same for any number of workers.
@@ -23,7 +21,7 @@ export function chunksOf(trials: number): readonly Chunk[] {
  * The batches that follow one another from trial 0 on, in order; what lies beyond a gap is left out. So a job that was
  * stopped gives exactly what the same job with fewer trials would have given.
  */
-export function unbroken(batches: readonly TrialBatch[]): readonly TrialBatch[] {
+export function unbroken<T extends Chunk>(batches: readonly T[]): readonly T[] {
   const ordered = [...batches].sort((a, b) => a.from - b.from);
   const gap = ordered.findIndex((batch, i) => batch.from !== (i === 0 ? 0 : ordered[i - 1]?.to));
   return gap < 0 ? ordered : ordered.slice(0, gap);

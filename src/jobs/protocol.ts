@@ -1,6 +1,11 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { Coverage } from "../score/coverage.ts";
+import type { DriftBounds } from "../score/driftBounds.ts";
+import type { DriftBudget } from "../score/driftBudget.ts";
+import type { SureCoverage } from "../score/sureCoverage.ts";
+import type { HardPlacement, WorstRequest } from "../search/worstPlacement.ts";
+import type { FateBatch } from "../trial/fates.ts";
 import type { TrialBatch, TrialOutcome } from "../trial/outcome.ts";
 import type { Recording } from "../trial/recording.ts";
 
@@ -21,6 +26,11 @@ export type Task =
   /** One trial with its recording. */
   | { readonly kind: "record"; readonly seed: number; readonly index: number }
   | { readonly kind: "coverage" }
+  /** What became of every ball of trials `from` (included) to `to` (excluded). */
+  | { readonly kind: "fates"; readonly seed: number; readonly from: number; readonly to: number }
+  | { readonly kind: "sure-coverage"; readonly bounds: DriftBounds }
+  | { readonly kind: "drift-budget"; readonly bounds: DriftBounds; readonly wantedFrac: number }
+  | { readonly kind: "worst"; readonly request: WorstRequest }
   /** Routines by their ids; about a project alone. */
   | { readonly kind: "routines"; readonly ids: readonly string[] };
 
@@ -29,6 +39,11 @@ export interface Answers {
   readonly stress: TrialBatch;
   readonly record: { readonly outcome: TrialOutcome; readonly recording: Recording };
   readonly coverage: Coverage;
+  readonly fates: FateBatch;
+  readonly "sure-coverage": SureCoverage;
+  readonly "drift-budget": DriftBudget;
+  /** null where the layout is fixed. */
+  readonly worst: HardPlacement | null;
   /** null where the pattern has no room. */
   readonly routines: readonly (Routine | null)[];
 }

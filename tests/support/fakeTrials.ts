@@ -26,6 +26,11 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
       return { id, ok: true, answer: { coverageFrac: 0.5 } as Answers["coverage"] };
     case "routines":
       return { id, ok: true, answer: task.ids.map((name) => bareRoutine(name)) };
+    case "fates":
+    case "sure-coverage":
+    case "drift-budget":
+    case "worst":
+      return { id, ok: false, fault: `nothing to say about ${task.kind}` };
     case "record":
       return { id, ok: false, fault: "nothing to record" };
     case "stress": {

@@ -1,0 +1,48 @@
+import { Answerer } from "../../src/jobs/answer.ts";
+import type { Workers } from "../../src/jobs/catalogue.ts";
+import type { Reply, Request, TaskKind } from "../../src/jobs/protocol.ts";
+import { SubjectKeys } from "../../src/jobs/subjectKeys.ts";
+
+/**
+ * Workers that answer in this thread, one task after the other; `order` says which of the waiting ones comes next, as more
+ * or fewer workers would change it.
+ *
+ * @param onTask sees each task before it is answered
+ */
+export function inlineWorkers(
+  order: "first" | "last" = "first",
+  onTask: (kind: TaskKind) => void = () => {},
+): Workers {
+  const answerer = new Answerer();
+  const keys = new SubjectKeys();
+  const waiting: (() => void)[] = [];
+  let id = 0;
+  const next = (): void => {
+    (order === "first" ? waiting.shift() : waiting.pop())?.();
+  };
+  const run = (
+    project: Parameters<Workers["run"]>[0],
+    routine: Parameters<Workers["run"]>[1],
+    task: Request["task"],
+    options: { readonly signal?: AbortSignal | undefined } = {},
+  ): Promise<unknown> =>
+    new Promise((resolve, reject) => {
+      waiting.push(() => {
+        if (options.signal?.aborted) return reject(options.signal.reason);
+        onTask(task.kind);
+        if (options.signal?.aborted) return reject(options.signal.reason);
+        const key = keys.keyOf(project, routine);
+        const reply: Reply = answerer.reply({
+          id: id++,
+          key,
+          subject: { project, routine },
+          forget: [],
+          task,
+        });
+        if (reply.ok) resolve(structuredClone(reply.answer));
+        else reject(new Error(reply.fault));
+      });
+      setTimeout(next, 0);
+    });
+  return { run: run as Workers["run"] };
+}
