@@ -3,13 +3,16 @@ import { catalogueInWorkers } from "../jobs/catalogue.ts";
 import { Pool } from "../jobs/pool.ts";
 import { webPoolSize, webThreads } from "../jobs/webThreads.ts";
 import App from "./App.svelte";
+import { Shelf } from "./project/shelf.svelte.ts";
+import { browserStore } from "./project/store.ts";
 import type { Planner } from "./state/ranking.svelte.ts";
 import { Workbench } from "./state/workbench.svelte.ts";
 import "./styles/tokens.css";
 import "./styles/base.css";
+import "./styles/form.css";
 
 const target = document.querySelector("#app");
 if (!target) throw new Error("index.html has no element #app");
 const pool = new Pool(webThreads, webPoolSize());
 const planner: Planner = (project, signal) => catalogueInWorkers(pool, project, { signal });
-mount(App, { target, props: { bench: new Workbench(pool, planner) } });
+mount(App, { target, props: { bench: new Workbench(pool, planner, new Shelf(browserStore())) } });

@@ -58,6 +58,14 @@ export const SHORTCUTS: readonly Shortcut[] = [
   },
 ];
 
+/** Undo or redo, wherever the press goes: what is typed in a field has its place in the same history. */
+export function historyKey(event: KeyboardEvent): "undo" | "redo" | null {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;
+  const key = event.key.toLowerCase();
+  if (key === "z") return event.shiftKey ? "redo" : "undo";
+  return key === "y" && !event.shiftKey ? "redo" : null;
+}
+
 /** The key that opens the list; it works even when single keys are switched off in the list. */
 export const HELP_KEY = "?";
 
@@ -70,7 +78,7 @@ export function shortcutFor(event: KeyboardEvent): Shortcut | null {
   const target = event.target instanceof Element ? event.target : null;
   if (
     target?.closest(
-      "select, textarea, dialog, input:not([type=range]):not([type=radio]):not([type=checkbox])",
+      "[data-keys], select, textarea, dialog, input:not([type=range]):not([type=radio]):not([type=checkbox])",
     )
   )
     return null;

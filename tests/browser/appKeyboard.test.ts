@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { moveOf, openApp, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+import { goTo, moveOf, openApp, openWatch, pictureOf, runOf, secondOf } from "../support/appPage.ts";
 
 const focusName = (page: Page) =>
   page.evaluate(() => {
@@ -30,7 +30,7 @@ describe("the keyboard", () => {
   });
 
   it("goes through placements and finds a failed run", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     await page.keyboard.press("n");
     await expect.poll(() => runOf(page)).toBe(1);
     await page.keyboard.press("p");
@@ -57,11 +57,12 @@ describe("the keyboard", () => {
   it("leaves typing in a field alone", async () => {
     const page = await openApp();
     await page.keyboard.press("2");
-    const title = await page.locator("#routine").textContent();
+    const title = await page.getByText(/^Routine 2 of/).textContent();
+    await goTo(page, "Watch");
     const run = page.getByRole("spinbutton", { name: "Run" });
     await run.fill("");
     await run.pressSequentially("3");
-    expect(await page.locator("#routine").textContent()).toBe(title);
+    expect(await page.getByText(/^Routine \d+ of/).textContent()).toBe(title);
     await run.press("Enter");
     await expect.poll(() => pictureOf(page)).toContain("0.0 s.");
     expect(await runOf(page)).toBe(3);

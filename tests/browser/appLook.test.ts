@@ -3,9 +3,11 @@ import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openApp, ready, secondOf } from "../support/appPage.ts";
+import { goTo, openApp, ready, secondOf } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
 import { top } from "../support/sourceCheck.ts";
+
+const STEPS = ["Zone", "Robot", "Routines", "Watch"] as const;
 
 const AXE = readFileSync(join(top, "node_modules/axe-core/axe.min.js"), "utf8");
 
@@ -51,15 +53,20 @@ async function coloursOf(page: Page): Promise<ReadonlyMap<string, number>> {
 describe.each(["light", "dark"] as const)("the page in the %s theme", (colorScheme) => {
   it("has nothing for axe to find, closed or opened up", async () => {
     const page = await openApp({ colorScheme });
-    expect(await findings(page)).toEqual([]);
-    await openEverything(page);
-    expect(await findings(page)).toEqual([]);
+    for (const step of STEPS) {
+      await goTo(page, step);
+      expect(await findings(page)).toEqual([]);
+      await openEverything(page);
+      expect(await findings(page)).toEqual([]);
+    }
     await page.keyboard.press("?");
     expect(await findings(page)).toEqual([]);
   });
 
-  it("shows a bad file's issues without findings", async () => {
+  it("shows the projects, and a bad file's issues, without findings", async () => {
     const page = await openApp({ colorScheme });
+    await page.getByRole("button", { name: /^Projects/ }).click();
+    expect(await findings(page)).toEqual([]);
     const file = {
       name: "bad.json",
       mimeType: "application/json",
@@ -129,11 +136,14 @@ describe("the drawing", () => {
 describe("small and large screens", () => {
   it("never need scrolling sideways", async () => {
     const page = await openApp();
-    await openEverything(page);
-    for (const width of [320, 360, 500, 768, 901, 1280, 2200]) {
-      await page.setViewportSize({ width, height: 800 });
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect([width, overflow]).toEqual([width, 0]);
+    for (const step of STEPS) {
+      await goTo(page, step);
+      await openEverything(page);
+      for (const width of [320, 360, 500, 768, 901, 1280, 2200, 3840]) {
+        await page.setViewportSize({ width, height: 800 });
+        const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+        expect([step, width, overflow]).toEqual([step, width, 0]);
+      }
     }
   });
 

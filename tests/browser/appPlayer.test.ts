@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { moveOf, openApp, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+import { moveOf, openWatch, pictureOf, runOf, secondOf } from "../support/appPage.ts";
 
 describe("watching a run", () => {
   it("plays, pauses, and plays again from the end", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     expect(await secondOf(page)).toBe(0);
     await page.getByRole("button", { name: "Play", exact: true }).click();
     await page.waitForFunction(
@@ -20,7 +20,7 @@ describe("watching a run", () => {
   });
 
   it("shows another picture where the slider is put", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     const before = await pictureOf(page);
     await page.getByRole("slider", { name: "Time in the run" }).fill("12.5");
     expect(await secondOf(page)).toBe(12.5);
@@ -29,7 +29,7 @@ describe("watching a run", () => {
   });
 
   it("steps from move to move", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     expect(await moveOf(page)).toBe(1);
     await page.getByRole("button", { name: "Next move" }).click();
     expect(await moveOf(page)).toBe(2);
@@ -39,7 +39,7 @@ describe("watching a run", () => {
   });
 
   it("lays the balls anew for the next placement, and as before for the same number", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     const first = await pictureOf(page);
     await page.getByRole("button", { name: "Next placement" }).click();
     await expect.poll(() => pictureOf(page)).not.toBe(first);
@@ -52,7 +52,7 @@ describe("watching a run", () => {
   });
 
   it("finds a run that failed, and one that worked", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     await page.getByRole("button", { name: "Show me one that failed" }).click();
     await page.getByRole("heading", { name: "This run fails" }).waitFor();
     const failed = await runOf(page);
@@ -67,7 +67,7 @@ describe("watching a run", () => {
   });
 
   it("goes on to the next run by itself when asked to", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     await page.getByLabel("Go on to the next by itself").check();
     await page.getByLabel("Speed", { exact: true }).selectOption("8");
     await page.getByRole("slider", { name: "Time in the run" }).press("End");
@@ -78,7 +78,7 @@ describe("watching a run", () => {
   });
 
   it("tells a run second by second and jumps to an event", async () => {
-    const page = await openApp();
+    const page = await openWatch();
     await page.getByText("Second by second").click();
     const last = page.locator(".events li").last();
     await last.getByRole("button").click();

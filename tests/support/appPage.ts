@@ -17,9 +17,34 @@ export async function openApp(options: BrowserContextOptions = {}): Promise<Page
   return page;
 }
 
+/** The app as soon as a project lies open, at one of its steps; nothing is ranked. */
+export async function openStep(step: StepName, path = ""): Promise<Page> {
+  const page = await openPage(path);
+  await page.getByRole("button", { name: "Cancel" }).click();
+  await goTo(page, step);
+  return page;
+}
+
+export type StepName = "Zone" | "Robot" | "Routines" | "Watch";
+
+/** Opens one of the steps of the job. */
+export async function goTo(page: Page, step: StepName): Promise<void> {
+  await page
+    .getByRole("navigation", { name: "Steps of the job" })
+    .getByRole("button", { name: step })
+    .click();
+}
+
+/** The app, opened as `openApp` does, at the step where runs are watched. */
+export async function openWatch(options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await openApp(options);
+  await goTo(page, "Watch");
+  return page;
+}
+
 /** Waits until a routine is chosen and its run can be played. */
 export async function ready(page: Page): Promise<void> {
-  await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
+  await page.getByText(/^Routine \d+ of \d+:/).waitFor({ timeout: 60_000 });
   await page.getByRole("button", { name: "Play", exact: true }).waitFor();
   await page.waitForFunction(() => !document.querySelector<HTMLInputElement>("input[type=range]")?.disabled);
 }
@@ -36,7 +61,7 @@ export async function runOf(page: Page): Promise<number> {
 
 /** Where everything is, in words: the text twin of the drawing. */
 export async function pictureOf(page: Page): Promise<string> {
-  return (await page.locator(".watch [role=status]").first().textContent()) ?? "";
+  return (await page.locator(".drawing [role=status]").first().textContent()) ?? "";
 }
 
 /** Number of the move under way, as the text twin gives it. */

@@ -45,6 +45,10 @@ export class Ranking {
   hasFirstLook = $state(false);
   /** Called after each round, when the order is worth acting on. */
   onRound: () => void = () => {};
+  /** Called when the routines are known, before any has run. */
+  onPlanned: () => void = () => {};
+  /** Of all runs; used from the next start on. */
+  seed = SEED;
   readonly #pool: Workers;
   readonly #planner: Planner;
   #project: Project | null = null;
@@ -109,6 +113,7 @@ export class Ranking {
       this.#byId = new Map(routines.map((routine) => [routine.id, newCandidate(project, routine)]));
       this.missing = missing;
       this.#publish(true);
+      this.onPlanned();
       return true;
     } catch (reason) {
       if (signal.aborted) return false;
@@ -132,7 +137,12 @@ export class Ranking {
       const candidate = this.#byId.get(id);
       if (!candidate || candidate.fault !== null || candidate.trials >= upTo || signal.aborted) return;
       const from = candidate.trials;
-      const task = { kind: "stress", seed: SEED, from, to: Math.min(upTo, from + CHUNK_TRIALS) } as const;
+      const task = {
+        kind: "stress",
+        seed: this.seed,
+        from,
+        to: Math.min(upTo, from + CHUNK_TRIALS),
+      } as const;
       await this.#update(id, signal, async () => {
         const batch = await this.#pool.run(project, candidate.routine, task, { signal });
         return withBatch(candidate, batch);

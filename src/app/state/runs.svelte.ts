@@ -24,6 +24,7 @@ export interface RunSubject {
 /** Going through the runs of the routine on show: one at a time, by number, or in search of one that failed. */
 export class Runs {
   index = $state(0);
+  seed = $state(SEED);
   search = $state.raw<RunSearch | null>(null);
   /** A sentence about the last search or fault; "" for none. */
   notice = $state("");
@@ -56,11 +57,12 @@ export class Runs {
   /** Shows the run of a number of the present routine. */
   async show(index: number, watching = this.watching): Promise<void> {
     const subject = this.#subject();
-    if (!subject || index < 0) return;
+    if (index < 0) return;
     const signal = this.#newLoading();
     this.index = index;
+    if (!subject) return;
     try {
-      const task = { kind: "record", seed: SEED, index } as const;
+      const task = { kind: "record", seed: this.seed, index } as const;
       const options = { signal, urgent: true };
       const { project, candidate } = subject;
       const { outcome, recording } = await this.#pool.run(project, candidate.routine, task, options);
@@ -83,7 +85,7 @@ export class Runs {
       batches: candidate.batches,
       balls: ballsOf(project).length,
       more: (from: number, to: number) => {
-        const task = { kind: "stress", seed: SEED, from, to } as const;
+        const task = { kind: "stress", seed: this.seed, from, to } as const;
         return this.#pool.run(project, candidate.routine, task, { signal, urgent: true });
       },
     };

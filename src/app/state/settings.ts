@@ -22,3 +22,21 @@ export function forgetSetting(name: string): void {
     // There is nothing to forget.
   }
 }
+
+/** As the settings, but a tab's own: what it had open before a reload. Another tab's choice counts only for a new tab. */
+export function readTabSetting(name: string): string | null {
+  try {
+    return sessionStorage.getItem(`wedgeward.${name}`) ?? readSetting(name);
+  } catch {
+    return readSetting(name);
+  }
+}
+
+export function writeTabSetting(name: string, value: string): void {
+  writeSetting(name, value);
+  try {
+    sessionStorage.setItem(`wedgeward.${name}`, value);
+  } catch {
+    // A reload then opens what the last tab had open.
+  }
+}

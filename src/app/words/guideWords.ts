@@ -2,9 +2,11 @@ import type { Rate } from "../../num/interval.ts";
 import { countWords } from "../../report/lengthWords.ts";
 import { rateWords } from "../../report/rateWords.ts";
 import type { RankingStatus } from "../state/ranking.svelte.ts";
+import type { StepId } from "../steps.ts";
 
 /** Where the work stands, for the sentence that says what to do next. */
 export interface Standing {
+  readonly step: StepId;
   readonly hasProject: boolean;
   /** Of the ranking. */
   readonly status: RankingStatus;
@@ -20,7 +22,9 @@ export interface Standing {
 /** What is known, and what to do next. */
 export function guideWords(standing: Standing): string {
   const { bestRate } = standing;
-  if (!standing.hasProject) return "Opening the field…";
+  if (!standing.hasProject) return "Opening the project…";
+  if (standing.step === "zone") return "Make it like your floor, then go on to your robot.";
+  if (standing.step === "robot") return "Make it like yours: the routines are ranked anew while you do.";
   if (standing.status === "failed")
     return "For this zone no routines could be worked out: the reason stands in the list.";
   if (standing.status === "stopped" && !standing.hasFirstLook)

@@ -93,6 +93,7 @@ describe("events in words", () => {
 
 describe("the guide", () => {
   const standing: Standing = {
+    step: "routines",
     hasProject: true,
     status: "running",
     hasFirstLook: true,

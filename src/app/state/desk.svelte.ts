@@ -1,0 +1,203 @@
+import type { Issue } from "../../model/issue.ts";
+import { type ProjectFile, parseProjectFile } from "../../model/parse.ts";
+import { serialiseProject } from "../../model/serialise.ts";
+import { DEFAULT_FIELD, SHIPPED_FIELDS } from "../fields.ts";
+import { Draft } from "../project/draft.svelte.ts";
+import { isLink, readLink, type Shown } from "../project/link.ts";
+import { freeName, type Page } from "../project/page.ts";
+import type { Shelf, Writing } from "../project/shelf.svelte.ts";
+import { readTabSetting, writeTabSetting } from "./settings.ts";
+
+/** A file or link that could not be opened, and everything that is wrong with it. */
+export interface BadFile {
+  readonly name: string;
+  readonly issues: readonly Issue[];
+}
+
+/** How long after the last change the project is written down, ms. */
+const SAVE_AFTER_MS = 400;
+
+export type SaveState = "untouched" | "waiting" | "saved" | "failed";
+
+/** The project that lies open: where it came from, and that nothing of it is lost. */
+export class Desk {
+  draft = $state.raw<Draft | null>(null);
+  /** Where it is kept; null for an example or link that nobody has changed yet. */
+  page = $state.raw<Page | null>(null);
+  /** Id of the example it began as; "" for none. */
+  exampleId = $state("");
+  badFile = $state.raw<BadFile | null>(null);
+  /** What happened to the project without anyone's doing; "" for nothing. */
+  notice = $state("");
+  saveState = $state<SaveState>("untouched");
+  readonly shelf: Shelf;
+  /** Called when another project lies on the desk; `shown` is what a link wants to be seen. */
+  onOpen: (shown: Shown | null) => void = () => {};
+  /** Called after every change of it. */
+  onEdit: () => void = () => {};
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #writing: Promise<void> = Promise.resolve();
+
+  constructor(shelf: Shelf) {
+    this.shelf = shelf;
+  }
+
+  /** What the address asks for, else what was open when the page was left, else the default example. */
+  async start(hash: string): Promise<void> {
+    const listed = this.shelf.list();
+    if (isLink(hash) && (await this.openLink(hash))) return;
+    // A link that was refused stays told beside what is opened in its place.
+    const refused = this.badFile;
+    await listed;
+    await this.#openLast();
+    this.badFile = refused;
+  }
+
+  async #openLast(): Promise<void> {
+    const last = readTabSetting("open") ?? "";
+    if (last !== "" && (await this.openPage(last))) return;
+    await this.openExample(readTabSetting("field") ?? DEFAULT_FIELD);
+  }
+
+  async openExample(id: string): Promise<void> {
+    const example = SHIPPED_FIELDS.find((each) => each.id === id) ?? SHIPPED_FIELDS[0];
+    if (!example) return;
+    const read = parseProjectFile(await example.load());
+    if (!read.ok) return this.#refuse(`${example.id}.json`, read.issues);
+    await this.#lay(read.value, null, example.id);
+    writeTabSetting("field", example.id);
+  }
+
+  /** Whether there is such a page. */
+  async openPage(id: string): Promise<boolean> {
+    await this.flush();
+    const found = await this.shelf.open(id);
+    if (!found) return false;
+    await this.#lay(found.file, found.page, "");
+    if (found.page.form) this.draft?.fillIn(found.page.form);
+    return true;
+  }
+
+  /** Opens a file's text as a project of the team's own. */
+  async openText(text: string, name: string): Promise<void> {
+    const read = parseProjectFile(text);
+    if (!read.ok) return this.#refuse(name, read.issues);
+    await this.#lay(read.value, null, "");
+    this.#changed();
+    await this.flush();
+  }
+
+  /** Whether it could be opened. The project is kept once someone changes it: a link may be opened many times. */
+  async openLink(hash: string): Promise<boolean> {
+    const read = await readLink(hash);
+    if (!read.ok) {
+      this.#refuse("The link", read.issues);
+      return false;
+    }
+    await this.#lay(read.value.file, null, "", read.value.shown);
+    return true;
+  }
+
+  /** A copy with a name of its own, which is open afterwards. */
+  async duplicate(): Promise<void> {
+    const { draft } = this;
+    if (!draft) return;
+    await this.flush();
+    this.page = null;
+    draft.rename(this.#freeName(draft.name));
+    this.#changed();
+    await this.flush();
+  }
+
+  async remove(page: Page): Promise<void> {
+    if (page.id === this.page?.id) {
+      clearTimeout(this.#timer);
+      this.page = null;
+      this.saveState = "untouched";
+      await this.shelf.remove(page.id);
+      await this.openExample(DEFAULT_FIELD);
+    } else await this.shelf.remove(page.id);
+  }
+
+  /** The last sound project as the text of its file. */
+  fileText(): string {
+    const file = this.draft?.file;
+    return file ? serialiseProject(file.project, file.routines) : "";
+  }
+
+  /** Writes down at once what still waits. */
+  flush(): Promise<void> {
+    if (this.saveState !== "waiting") return this.#writing;
+    clearTimeout(this.#timer);
+    this.#writing = this.#writing.then(() => this.#save());
+    return this.#writing;
+  }
+
+  async #lay(
+    file: ProjectFile,
+    page: Page | null,
+    exampleId: string,
+    shown: Shown | null = null,
+  ): Promise<void> {
+    await this.flush();
+    this.badFile = null;
+    this.notice = "";
+    this.page = page;
+    this.exampleId = exampleId;
+    this.saveState = page ? "saved" : "untouched";
+    writeTabSetting("open", page?.id ?? "");
+    if (this.draft) this.draft.open(file);
+    else {
+      this.draft = new Draft(file);
+      this.draft.onEdit = () => this.#changed();
+    }
+    this.onOpen(shown);
+  }
+
+  #refuse(name: string, issues: readonly Issue[]): void {
+    this.badFile = { name, issues };
+  }
+
+  #changed(): void {
+    this.saveState = "waiting";
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => void this.flush(), SAVE_AFTER_MS);
+    this.onEdit();
+  }
+
+  async #save(): Promise<void> {
+    const { draft } = this;
+    if (!draft) return;
+    this.saveState = "saved";
+    if (!this.page) draft.rename(this.#freeName(draft.name));
+    const page = this.page ? await this.#saveOver(this.page) : await this.shelf.add(this.#written(draft));
+    if (!page) {
+      this.saveState = "failed";
+      return;
+    }
+    this.page = page;
+    writeTabSetting("open", page.id);
+  }
+
+  async #saveOver(known: Page): Promise<Page | null> {
+    const { draft } = this;
+    if (!draft) return null;
+    const saved = await this.shelf.save(known, this.#written(draft));
+    if (saved?.kind !== "parted") return saved?.page ?? null;
+    draft.rename(saved.page.name);
+    this.notice = `“${known.name}” was changed or thrown away in another tab. That stays as it is; what you do here is now kept as “${saved.page.name}”.`;
+    return saved.page;
+  }
+
+  #written(draft: Draft): Writing {
+    const form = draft.issues.length > 0 ? draft.form : null;
+    return { name: draft.name, text: this.fileText(), form };
+  }
+
+  #freeName(wanted: string): string {
+    return freeName(
+      wanted,
+      this.shelf.pages.filter((page) => page.id !== this.page?.id).map((page) => page.name),
+    );
+  }
+}

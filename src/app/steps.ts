@@ -1,0 +1,9 @@
+/** The steps of the job, in order. */
+export const STEPS = [
+  { id: "zone", title: "Zone", words: "what the floor looks like" },
+  { id: "robot", title: "Robot", words: "what drives on it" },
+  { id: "routines", title: "Routines", words: "what it could do" },
+  { id: "watch", title: "Watch", words: "what happens then" },
+] as const;
+
+export type StepId = (typeof STEPS)[number]["id"];
