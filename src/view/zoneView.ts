@@ -1,5 +1,6 @@
 import { Container } from "pixi.js";
 import { ballsOf, type Project } from "../model/project.ts";
+import type { PointMm, Zone } from "../model/zone.ts";
 import type { Course } from "../motion/course.ts";
 import { entryPose } from "../motion/entry.ts";
 import type { TrialOutcome } from "../trial/outcome.ts";
@@ -11,6 +12,7 @@ import { DoorwayScene } from "./doorwayScene.ts";
 import { KeepOutScene } from "./keepOutScene.ts";
 import type { Palette } from "./palette.ts";
 import { PathScene } from "./pathScene.ts";
+import { RegionScene } from "./regionScene.ts";
 import { RobotScene } from "./robotScene.ts";
 import type { RunTrace } from "./runTrace.ts";
 import { StartScene } from "./startScene.ts";
@@ -38,6 +40,7 @@ export class ZoneView {
   readonly #wedge = new WedgeScene();
   readonly #doorway = new DoorwayScene();
   readonly #path = new PathScene();
+  readonly #region = new RegionScene();
   readonly #start = new StartScene();
   readonly #trails = new TrailScene();
   readonly #robot = new RobotScene();
@@ -49,6 +52,10 @@ export class ZoneView {
   #timeS = 0;
   #size = { widthPx: 0, heightPx: 0 };
   #viewport: Viewport | null = null;
+  #heldZone: Zone | null = null;
+  #samples: readonly (readonly PointMm[])[] | null = null;
+  /** Told where millimetres are on the screen, now and whenever that changes. */
+  onViewport: (viewport: Viewport) => void = () => {};
 
   private constructor(surface: Surface, root: Container, palette: Palette) {
     this.#surface = surface;
@@ -56,6 +63,7 @@ export class ZoneView {
     for (const scene of [
       this.#zone,
       this.#wedge,
+      this.#region,
       this.#keepOuts,
       this.#doorway,
       this.#path,
@@ -112,6 +120,19 @@ export class ZoneView {
     this.#drawMoving();
   }
 
+  /** Shows where balls may lie, with these sample placements; null for neither. */
+  setSamples(samples: readonly (readonly PointMm[])[] | null): void {
+    this.#samples = samples;
+    if (this.#viewport) this.#drawRegion(this.#viewport);
+    this.#surface.request();
+  }
+
+  /** While something is dragged the scale stays what it is, or the drawing would run away under the pointer. */
+  holdScale(hold: boolean): void {
+    this.#heldZone = hold ? (this.#project?.zone ?? null) : null;
+    if (!hold) this.#redraw();
+  }
+
   /** @param timeS second of the run, held inside its duration */
   showTime(timeS: number): void {
     this.#timeS = timeS;
@@ -125,16 +146,25 @@ export class ZoneView {
   #redraw(): void {
     const { widthPx, heightPx } = this.#size;
     if (!this.#project || widthPx < 1 || heightPx < 1) return;
-    const viewport = new Viewport(this.#project.zone, widthPx, heightPx, marginOf(this.#project.zone));
+    const fitted = this.#heldZone ?? this.#project.zone;
+    const viewport = new Viewport(fitted, widthPx, heightPx, marginOf(fitted));
     this.#viewport = viewport;
     for (const scene of [this.#zone, this.#wedge, this.#keepOuts, this.#doorway]) {
       scene.draw(this.#project.zone, viewport, this.#palette);
     }
+    this.#drawRegion(viewport);
     this.#drawPath(viewport);
     this.#robot.draw(this.#project.robot, viewport, this.#palette);
     this.#balls.draw(ballsOf(this.#project), viewport, this.#palette);
     this.#drawStart();
     this.#drawMoving();
+    this.onViewport(viewport);
+  }
+
+  #drawRegion(viewport: Viewport): void {
+    if (this.#project && this.#samples)
+      this.#region.draw(this.#project, this.#samples, viewport, this.#palette);
+    else this.#region.clear();
   }
 
   #drawPath(viewport: Viewport): void {
