@@ -1,6 +1,5 @@
 import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
-
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
 import type { StepId } from "../steps.ts";
