@@ -12,23 +12,19 @@ interface StepsJson {
 }
 
 describe("wedgeward steps", () => {
-  it("writes the same steps as table, CSV, JSON, pseudo-code and programs", async () => {
+  it("writes the same steps as table, CSV, JSON and program", async () => {
     const json = await runForJson<StepsJson>("steps", "--routine", ROUTINE);
     expect(json.routine.id).toBe(ROUTINE);
     const count = json.steps.length;
     expect(count).toBeGreaterThan(10);
-    const [table, csv, python, pseudo, c, asJson] = await Promise.all(
-      ["table", "csv", "python", "pseudo", "c", "json"].map((form) => steps("--as", form)),
+    // The other forms are read back in tests/unit/report/coderSteps: a process for each takes its time.
+    const [table, csv, python] = await Promise.all(
+      ["table", "csv", "python"].map((form) => steps("--as", form)),
     );
-    for (const { code, stderr } of [table!, csv!, python!, pseudo!, c!, asJson!]) {
-      expect([code, stderr]).toEqual([0, ""]);
-    }
-    expect(JSON.parse(asJson!.stdout)).toEqual(json);
+    for (const { code, stderr } of [table!, csv!, python!]) expect([code, stderr]).toEqual([0, ""]);
     const moves = movesOfCsv(csv!.stdout.trimEnd());
     expect(moves).toHaveLength(count);
     expect(movesOfListing(python!.stdout, "python")).toEqual(moves);
-    expect(movesOfListing(c!.stdout, "c")).toEqual(moves);
-    expect(movesOfListing(pseudo!.stdout, "pseudo")).toEqual(moves);
     for (const { words } of json.steps) expect(table!.stdout).toContain(words);
     expect(table!.stdout).toContain(`In all ${json.durationS.toFixed(1)} s`);
   });
