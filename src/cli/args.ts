@@ -29,6 +29,12 @@ export type Invocation =
     } & Common)
   | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
   | ({ readonly command: "pockets" } & Common)
+  | {
+      readonly command: "calibrate";
+      readonly file: string;
+      readonly project: string | null;
+      readonly json: boolean;
+    }
   | { readonly command: "check"; readonly files: readonly string[]; readonly json: boolean };
 
 interface Common {
@@ -108,6 +114,12 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
     }
     case "pockets":
       return { command: "pockets", ...common };
+    case "calibrate": {
+      const [file = ""] = words.others;
+      if (file === "")
+        issues.push(issue("missing-file", "no file", "Name the table of your tests.", "FILE.csv"));
+      return { command: "calibrate", file, project: words.flags.get("project") ?? null, json: common.json };
+    }
     case "check":
       if (words.others.length === 0)
         issues.push(issue("missing-file", "no file", "Name the files to check.", "FILE…"));

@@ -68,6 +68,12 @@ export const FLAGS = {
     allowed: "no value",
     help: "a robot that does exactly what it is told",
   },
+  project: {
+    kind: "text",
+    value: "PROJECT",
+    allowed: "a project file, or the name of one that ships with the tool",
+    help: "which project the measurements are for",
+  },
   json: { kind: "switch", value: "", allowed: "no value", help: "print one JSON object and nothing else" },
 } as const;
 
@@ -77,7 +83,7 @@ export type NumberFlag = {
 }[FlagName];
 
 interface Command {
-  readonly name: "plan" | "stress" | "trial" | "weak" | "pockets" | "check" | "steps" | "start";
+  readonly name: "plan" | "stress" | "trial" | "weak" | "pockets" | "check" | "steps" | "calibrate" | "start";
   readonly usage: string;
   readonly help: string;
   readonly flags: readonly FlagName[];
@@ -127,6 +133,13 @@ export const COMMANDS: readonly Command[] = [
     usage: "pockets [PROJECT] [--json]",
     help: "maps the places from which pushing can bring a ball home, and the dead pockets",
     flags: ["json"],
+    mostFiles: 1,
+  },
+  {
+    name: "calibrate",
+    usage: "calibrate FILE.csv [--project PROJECT] [--json]",
+    help: "works out robot and ball from tests with a tape measure, and what that changes in the project",
+    flags: ["project", "json"],
     mostFiles: 1,
   },
   {

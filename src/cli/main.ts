@@ -1,4 +1,5 @@
 import { parseArguments } from "./args.ts";
+import { calibrateCommand } from "./calibrateCommand.ts";
 import { checkCommand } from "./checkCommand.ts";
 import { helpText } from "./help.ts";
 import { FINE, print, reject } from "./output.ts";
@@ -42,6 +43,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return stepsCommand(invocation);
     case "pockets":
       return pocketsCommand(invocation);
+    case "calibrate":
+      return calibrateCommand(invocation);
     case "check":
       return checkCommand(invocation);
     case "start":

@@ -53,11 +53,12 @@ function placeOf(name: string, isShipped: boolean): Parsed<string> {
   );
 }
 
-function readText(path: string): Parsed<string> {
+/** The text of a small file a user named; whatever keeps it from being read comes back as an issue. */
+export function readText(path: string): Parsed<string> {
   try {
     const { size } = statSync(path);
     if (size > MAX_BYTES) {
-      const message = "The file is far too large for a project; is it the right one?";
+      const message = "The file is far too large; is it the right one?";
       return bad("too-large", message, `${size} bytes`, `at most ${MAX_BYTES} bytes`);
     }
     return { ok: true, value: new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path)) };

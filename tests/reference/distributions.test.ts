@@ -1,12 +1,14 @@
 import jstat from "jstat";
 import { expect, test } from "vitest";
 import { betaCdf, betaQuantile } from "../../src/num/beta.ts";
+import { chiSquareQuantile } from "../../src/num/chiSquare.ts";
 import { clopperPearson } from "../../src/num/interval.ts";
 import { mcnemarExact } from "../../src/num/mcnemar.ts";
 import { normalCdf, normalQuantile } from "../../src/num/normal.ts";
+import { studentQuantile } from "../../src/num/studentT.ts";
 import { seededNumbers } from "../support/seededNumbers.ts";
 
-const { beta, binomial, normal } = jstat.jStat;
+const { beta, binomial, chisquare, normal, studentt } = jstat.jStat;
 
 // jstat 1.9 works to about 8 digits; the tolerances are its, not ours.
 test("normal distribution and quantile", () => {
@@ -48,5 +50,17 @@ test("McNemar's p-value is twice the smaller binomial tail", () => {
   ] as const) {
     const tail = binomial.cdf(Math.min(b, c), b + c, 0.5);
     expect(mcnemarExact(b, c)).toBeCloseTo(Math.min(1, 2 * tail), 6);
+  }
+});
+
+test("Student's and the chi-square law", () => {
+  const random = seededNumbers(31);
+  for (let i = 0; i < 300; i++) {
+    const p = 0.001 + 0.998 * random();
+    const dof = 1 + Math.floor(60 * random());
+    const t = studentQuantile(p, dof);
+    expect(studentt.cdf(t, dof), `t ${p}, ${dof}`).toBeCloseTo(p, 6);
+    const x = chiSquareQuantile(p, dof);
+    expect(chisquare.cdf(x, dof), `chi-square ${p}, ${dof}`).toBeCloseTo(p, 6);
   }
 });

@@ -11,6 +11,7 @@ declare module "jstat" {
     };
     readonly binomial: { cdf(k: number, n: number, p: number): number };
     readonly chisquare: { cdf(x: number, dof: number): number };
+    readonly studentt: { cdf(x: number, dof: number): number };
   }
   const jstat: { readonly jStat: JStat };
   export default jstat;
