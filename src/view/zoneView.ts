@@ -50,6 +50,7 @@ export class ZoneView {
   #course: Course | null = null;
   #run: ViewRun | null = null;
   #timeS = 0;
+  #litMove = -1;
   #size = { widthPx: 0, heightPx: 0 };
   #viewport: Viewport | null = null;
   #heldZone: Zone | null = null;
@@ -117,6 +118,12 @@ export class ZoneView {
     if (run === this.#run) return;
     this.#run = run;
     this.#drawStart();
+    this.#drawMoving();
+  }
+
+  /** Lights up a move's stretch instead of the one under way; −1 for none. */
+  setLit(move: number): void {
+    this.#litMove = move;
     this.#drawMoving();
   }
 
@@ -190,7 +197,7 @@ export class ZoneView {
     if (!this.#run) {
       this.#robot.place(entryPose(this.#project.zone, this.#project.robot), this.#viewport);
       this.#balls.hide();
-      this.#path.highlight(-1, this.#palette);
+      this.#path.highlight(this.#litMove, this.#palette);
       return;
     }
     const { recording, outcome } = this.#run;
@@ -201,6 +208,6 @@ export class ZoneView {
       this.#balls.place(ball, ballAt(recording, ball, timeS), mark, this.#viewport);
     }
     this.#trails.showUntil(timeS);
-    this.#path.highlight(moveAt(recording, timeS), this.#palette);
+    this.#path.highlight(this.#litMove >= 0 ? this.#litMove : moveAt(recording, timeS), this.#palette);
   }
 }

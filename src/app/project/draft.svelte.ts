@@ -59,9 +59,11 @@ export class Draft {
     this.onEdit();
   }
 
-  /** As `change`, but only if all is sound afterwards: for drags, which cannot go where nothing can be. */
+  /** As `change`, but only if that changes something and all is sound afterwards: for drags, which cannot go where nothing can be. */
   tryChange(change: (form: Form) => Form, gesture = ""): boolean {
-    const version = this.#versionOf(change(this.form));
+    const form = change(this.form);
+    if (JSON.stringify(form) === JSON.stringify(this.form)) return false;
+    const version = this.#versionOf(form);
     if (version.issues.length > 0) return false;
     this.#history.push(version, gesture);
     this.onEdit();

@@ -2,11 +2,13 @@ import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
+import { freeId, withCopy } from "../routine/ownForm.ts";
 import type { StepId } from "../steps.ts";
 import type { LengthUnit } from "../words/quantity.ts";
 import type { Candidate } from "./candidate.ts";
 import { Coverages } from "./coverages.svelte.ts";
 import { Desk } from "./desk.svelte.ts";
+import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
 import { type Planner, Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
 import { SEED } from "./seed.ts";
@@ -24,12 +26,26 @@ export class Workbench {
   /** Id of the routine chosen; "" before there is one. */
   chosenId = $state("");
   readonly desk: Desk;
+  /** Move pointed at in a list, −1 for none: its stretch lights up on the drawing. */
+  litMove = $state(-1);
+  /** Move under edit, −1 for none. */
+  editedMove = $state(-1);
   readonly ranking: Ranking;
+  readonly own: OwnRoutines;
   readonly runs: Runs;
   readonly coverages: Coverages;
   readonly draft = $derived.by(() => this.desk.draft);
   readonly project = $derived.by(() => this.desk.draft?.project ?? null);
   readonly chosen = $derived(this.#find(this.chosenId));
+  /** The chosen routine's place in the project's own list, −1 for a generated one. */
+  readonly ownIndex = $derived.by(
+    () => this.desk.draft?.routines.findIndex(({ id }) => id === this.chosenId) ?? -1,
+  );
+  /** The routine that the chosen own one goes back to, where it is still in the ranking. */
+  readonly base = $derived.by(() => {
+    const from = this.chosen?.routine.params.from;
+    return this.ranking.candidates.find(({ routine }) => routine.id === from) ?? null;
+  });
   /** Place of the chosen routine, 1 for the best. */
   readonly rank = $derived.by(
     () => this.ranking.candidates.findIndex((each) => each.routine.id === this.chosenId) + 1,
@@ -52,6 +68,7 @@ export class Workbench {
     this.ranking = new Ranking(pool, planner);
     this.ranking.onPlanned = () => this.#planned();
     this.ranking.onRound = () => this.#followBest();
+    this.own = new OwnRoutines(pool);
     this.coverages = new Coverages(pool);
     this.runs = new Runs(pool, () => {
       const { project, chosen } = this;
@@ -70,6 +87,22 @@ export class Workbench {
     this.#choose(id);
   }
 
+  /** Makes an own routine out of the chosen one, to be changed by hand, and chooses it. */
+  copyChosen(): void {
+    const { chosen, draft } = this;
+    if (!chosen || !draft) return;
+    const { routine } = chosen;
+    const id = freeId([...draft.routines.map((each) => each.id)]);
+    const from = typeof routine.params.from === "string" ? routine.params.from : routine.id;
+    draft.change((form) => withCopy(form, routine, id, `${routine.label} (variant ${id.slice(4)})`, from));
+    this.choose(id);
+  }
+
+  /** The own routine with its score before the last change. */
+  ownOf(id: string): OwnRoutine | null {
+    return this.own.find(id);
+  }
+
   #opened(shown: Shown | null): void {
     this.#wanted = shown;
     this.#choseSelf = false;
@@ -77,22 +110,43 @@ export class Workbench {
     this.runs.index = shown?.run ?? 0;
     this.runs.seed = shown?.seed ?? SEED;
     this.ranking.seed = this.runs.seed;
+    this.own.seed = this.runs.seed;
     this.#rank();
   }
 
   #edited(): void {
+    if (this.project === this.#ranked) {
+      this.#ownEdited();
+      return;
+    }
     clearTimeout(this.#timer);
-    if (this.project === this.#ranked) return;
     // What is on show is a run of the project as it was.
     this.runs.clear();
     this.#timer = setTimeout(() => this.#rank(), RANK_AFTER_MS);
   }
 
+  /** An own routine on show that was changed is shown anew, once the hand rests. */
+  #ownEdited(): void {
+    const { project, draft, chosenId } = this;
+    if (!project || !draft) return;
+    const changed = this.own.update(project, draft.routines);
+    if (chosenId !== "" && !this.#find(chosenId)) {
+      this.chosenId = "";
+      this.#choseSelf = false;
+      this.#followBest();
+    } else if (changed.includes(chosenId)) {
+      this.runs.clear();
+      clearTimeout(this.#timer);
+      this.#timer = setTimeout(() => void this.runs.show(this.runs.index, false), RANK_AFTER_MS);
+    }
+  }
+
   #rank(): void {
     clearTimeout(this.#timer);
-    const { project, chosenId } = this;
+    const { project, chosenId, draft } = this;
     if (!project) return;
     this.#ranked = project;
+    this.own.update(project, draft?.routines ?? []);
     this.runs.clear();
     if (this.#choseSelf && chosenId !== "") {
       this.#wanted ??= { routine: chosenId, seed: this.runs.seed, run: this.runs.index, timeS: 0 };
@@ -126,6 +180,8 @@ export class Workbench {
     if (!this.project || !candidate || id === this.chosenId) return;
     const { watching } = this.runs;
     this.chosenId = id;
+    this.editedMove = -1;
+    this.litMove = -1;
     this.runs.clear();
     void this.runs.show(this.runs.index, watching).then(() => {
       if (atS > 0 && this.chosenId === id) this.runs.player.seek(atS);
@@ -134,6 +190,7 @@ export class Workbench {
   }
 
   #find(id: string): Candidate | null {
-    return this.ranking.candidates.find((each) => each.routine.id === id) ?? null;
+    const ranked = this.ranking.candidates.find((each) => each.routine.id === id);
+    return ranked ?? this.own.find(id)?.candidate ?? null;
   }
 }
