@@ -1,0 +1,147 @@
+import type { BallKind } from "../model/ball.ts";
+import { checkProject } from "../model/check.ts";
+import type { Project } from "../model/project.ts";
+import type { Drift } from "../model/robot.ts";
+import type { Routine } from "../model/routine.ts";
+import { compileTrial } from "../trial/compile.ts";
+import { runTrial } from "../trial/run.ts";
+import { withSpeed } from "./changes.ts";
+
+/** An input that is varied to see what the result depends on. */
+export interface Factor {
+  readonly id: string;
+  /** In plain words, with the range it is varied over. */
+  readonly title: string;
+  /** @param u in [0, 1]: from the lower to the upper end of its range */
+  readonly set: (subject: Subject, u: number) => Subject;
+}
+
+export interface Subject {
+  readonly project: Project;
+  readonly routine: Routine;
+}
+
+/** Ranges: errors from half to one and a half of what is stated, values nobody measured over their stated spread. */
+export const FACTORS: readonly Factor[] = [
+  driftFactor("turn-error", "turn error, half to one and a half", (drift, f) => ({
+    ...drift,
+    systematic: { ...drift.systematic, turnScaleSd: f * drift.systematic.turnScaleSd },
+    random: {
+      ...drift.random,
+      turnSdFrac: f * drift.random.turnSdFrac,
+      turnSdRad: f * drift.random.turnSdRad,
+    },
+  })),
+  driftFactor("distance-error", "distance error, half to one and a half", (drift, f) => ({
+    ...drift,
+    systematic: { ...drift.systematic, distanceScaleSd: f * drift.systematic.distanceScaleSd },
+    random: { ...drift.random, distanceSdFrac: f * drift.random.distanceSdFrac },
+  })),
+  driftFactor("crookedness", "crooked straights, half to one and a half", (drift, f) => ({
+    ...drift,
+    systematic: { ...drift.systematic, curvatureSdRadPerMm: f * drift.systematic.curvatureSdRadPerMm },
+    random: { ...drift.random, curvatureSdRadPerMm: f * drift.random.curvatureSdRadPerMm },
+  })),
+  driftFactor("start-error", "start pose error, half to one and a half", (drift, f) => ({
+    ...drift,
+    start: { positionSdMm: f * drift.start.positionSdMm, headingSdRad: f * drift.start.headingSdRad },
+  })),
+  {
+    id: "speed",
+    title: "driving speed, 70 to 100 %",
+    set: ({ project, routine }, u) => ({
+      project,
+      routine: { ...routine, moves: routine.moves.map((move) => withSpeed(move, between(u, 0.7, 1), 1)) },
+    }),
+  },
+  ballFactor("rolling", "rolling resistance, over its spread", (kind, project, u) => ({
+    ...kind,
+    rollingResistance: kind.rollingResistance * spreadFactor(project.spread.rollingResistanceFrac, u),
+  })),
+  ballFactor("ball-friction", "friction of balls, over its spread", (kind, project, u) => ({
+    ...kind,
+    frictionCoeff: kind.frictionCoeff * spreadFactor(project.spread.frictionFrac, u),
+    floorFrictionCoeff: kind.floorFrictionCoeff * spreadFactor(project.spread.frictionFrac, u),
+  })),
+  ballFactor("bounce", "bounce of balls, over its spread", (kind, project, u) => ({
+    ...kind,
+    restitution: Math.min(1, Math.max(0, kind.restitution + between(u, -1, 1) * project.spread.restitution)),
+  })),
+];
+
+function between(u: number, low: number, high: number): number {
+  return low + u * (high - low);
+}
+
+function spreadFactor(frac: number, u: number): number {
+  return 1 + frac * between(u, -1, 1);
+}
+
+function driftFactor(id: string, title: string, turn: (drift: Drift, factor: number) => Drift): Factor {
+  return {
+    id,
+    title,
+    set: ({ project, routine }, u) => {
+      const { robot } = project;
+      const drift = turn(robot.drift, between(u, 0.5, 1.5));
+      return { project: { ...project, robot: { ...robot, drift } }, routine };
+    },
+  };
+}
+
+function ballFactor(
+  id: string,
+  title: string,
+  turn: (kind: BallKind, project: Project, u: number) => BallKind,
+): Factor {
+  return {
+    id,
+    title,
+    set: ({ project, routine }, u) => ({
+      project: {
+        ...project,
+        balls: project.balls.map((group) => ({ ...group, kind: turn(group.kind, project, u) })),
+      },
+      routine,
+    }),
+  };
+}
+
+/** Factors whose both ends a project allows, and that change anything in it. */
+export function usableFactors(project: Project, routine: Routine): readonly Factor[] {
+  return FACTORS.filter((factor) => {
+    const ends = [0, 1].map((u) => factor.set({ project, routine }, u));
+    if (ends.some((end) => checkProject(end.project).length > 0)) return false;
+    return JSON.stringify(ends[0]) !== JSON.stringify(ends[1]);
+  });
+}
+
+export interface ResponseRequest {
+  /** Ids of factors, and one number in [0, 1] for each. */
+  readonly factors: readonly string[];
+  readonly point: readonly number[];
+  readonly seed: number;
+  readonly trials: number;
+}
+
+/**
+ * Balls delivered per trial with the factors set: the same placements and luck at every point. Spread is off where a factor
+ * sets the values itself, else they would vary twice.
+ *
+ * @throws RangeError for a factor that is none
+ */
+export function response(project: Project, routine: Routine, request: ResponseRequest): number {
+  const { factors, point, seed, trials } = request;
+  let subject: Subject = { project, routine };
+  for (const [i, id] of factors.entries()) {
+    const factor = FACTORS.find((each) => each.id === id);
+    if (factor === undefined) throw new RangeError(`factor ${id}; expected one of FACTORS`);
+    subject = factor.set(subject, point[i] ?? 0.5);
+  }
+  const plan = compileTrial(subject.project, subject.routine, { spread: false });
+  let delivered = 0;
+  for (let index = 0; index < trials; index++) {
+    for (const isHome of runTrial(plan, seed, index).delivered) delivered += isHome ? 1 : 0;
+  }
+  return delivered / trials;
+}
