@@ -16,7 +16,7 @@ export type Invocation =
   | { readonly command: "version" }
   | { readonly command: "start" }
   | ({ readonly command: "plan" } & Common & Sampling)
-  | ({ readonly command: "stress" | "weak"; readonly routine: string } & Common & Sampling)
+  | ({ readonly command: "stress" | "weak" | "fix"; readonly routine: string } & Common & Sampling)
   | ({
       readonly command: "trial";
       readonly routine: string;
@@ -94,6 +94,10 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
     case "weak": {
       const routine = readRoutine(words, issues);
       return { command: "weak", ...common, routine, ...sampling(number, FLAGS.trials.forWeak, cores) };
+    }
+    case "fix": {
+      const routine = readRoutine(words, issues);
+      return { command: "fix", ...common, routine, ...sampling(number, FLAGS.trials.forFix, cores) };
     }
     case "trial": {
       const routine = readRoutine(words, issues);

@@ -22,8 +22,9 @@ export const FLAGS = {
     forPlan: 300,
     forStress: 2000,
     forWeak: 2000,
+    forFix: 600,
     allowed: wholeNumber(1, MOST_TRIALS),
-    help: "simulated runs of each routine (plan 300, stress and weak 2000)",
+    help: "simulated runs of each routine (plan 300, fix 600, stress and weak 2000)",
   },
   seed: {
     kind: "number",
@@ -83,7 +84,17 @@ export type NumberFlag = {
 }[FlagName];
 
 interface Command {
-  readonly name: "plan" | "stress" | "trial" | "weak" | "pockets" | "check" | "steps" | "calibrate" | "start";
+  readonly name:
+    | "plan"
+    | "stress"
+    | "trial"
+    | "weak"
+    | "fix"
+    | "pockets"
+    | "check"
+    | "steps"
+    | "calibrate"
+    | "start";
   readonly usage: string;
   readonly help: string;
   readonly flags: readonly FlagName[];
@@ -118,6 +129,13 @@ export const COMMANDS: readonly Command[] = [
     name: "weak",
     usage: "weak [PROJECT] --routine ID [--trials N] [--seed S] [--workers W] [--json]",
     help: "where one routine fails: losses by move, blind spots, worst placements, when to stop",
+    flags: ["routine", "trials", "seed", "workers", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "fix",
+    usage: "fix [PROJECT] --routine ID [--trials N] [--seed S] [--workers W] [--json]",
+    help: "what to change on robot or routine and what it would bring, and what each part is worth",
     flags: ["routine", "trials", "seed", "workers", "json"],
     mostFiles: 1,
   },

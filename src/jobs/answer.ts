@@ -1,6 +1,11 @@
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
 import { coverageOf } from "../score/coverage.ts";
 import { driftBudget } from "../score/driftBudget.ts";
 import { sureCoverage } from "../score/sureCoverage.ts";
+import { proposeChanges } from "../search/change.ts";
+import { response, usableFactors } from "../search/factors.ts";
+import { routineParts, withParts } from "../search/routineParts.ts";
 import { worstPlacement } from "../search/worstPlacement.ts";
 import { runFates } from "../trial/fates.ts";
 import { recordTrial, runBatch } from "../trial/run.ts";
@@ -17,8 +22,21 @@ const ANSWERS: { readonly [K in TaskKind]: (known: Known, task: TaskOf<K>) => An
   "drift-budget": ({ subject, routine }, { bounds, wantedFrac }) =>
     driftBudget(subject.project, routine, bounds, wantedFrac),
   worst: ({ subject, routine }, { request }) => worstPlacement(subject.project, routine, request),
+  changes: ({ subject, routine }) => proposeChanges(subject.project, routine),
+  parts: ({ subject, routine }, { most }) => partsOf(subject.project, routine, most),
+  factors: ({ subject, routine }) =>
+    usableFactors(subject.project, routine).map(({ id, title }) => ({ id, title })),
+  response: ({ subject, routine }, { request }) => response(subject.project, routine, request),
   routines: ({ maker }, { ids }) => ids.map((id) => maker.make(id)),
 };
+
+function partsOf(project: Project, routine: Routine, most: number): Answers["parts"] {
+  const cut = routineParts(project, routine, most);
+  const variants = Array.from({ length: 1 << cut.parts.length }, (_, mask) =>
+    withParts(project, routine, cut, mask),
+  );
+  return { parts: cut.parts, variants };
+}
 
 /** What a worker does with a request, browser or Node: a function of its requests alone. */
 export class Answerer {

@@ -4,6 +4,9 @@ import type { Coverage } from "../score/coverage.ts";
 import type { DriftBounds } from "../score/driftBounds.ts";
 import type { DriftBudget } from "../score/driftBudget.ts";
 import type { SureCoverage } from "../score/sureCoverage.ts";
+import type { ProposedChange } from "../search/change.ts";
+import type { ResponseRequest } from "../search/factors.ts";
+import type { RoutinePart } from "../search/routineParts.ts";
 import type { HardPlacement, WorstRequest } from "../search/worstPlacement.ts";
 import type { FateBatch } from "../trial/fates.ts";
 import type { TrialBatch, TrialOutcome } from "../trial/outcome.ts";
@@ -31,6 +34,13 @@ export type Task =
   | { readonly kind: "sure-coverage"; readonly bounds: DriftBounds }
   | { readonly kind: "drift-budget"; readonly bounds: DriftBounds; readonly wantedFrac: number }
   | { readonly kind: "worst"; readonly request: WorstRequest }
+  /** Changes to robot and routine, made and checked. */
+  | { readonly kind: "changes" }
+  /** The routine's parts, and the routine with every combination of them, by the bits of the index. */
+  | { readonly kind: "parts"; readonly most: number }
+  | { readonly kind: "factors" }
+  /** Balls delivered per trial with some factors set. */
+  | { readonly kind: "response"; readonly request: ResponseRequest }
   /** Routines by their ids; about a project alone. */
   | { readonly kind: "routines"; readonly ids: readonly string[] };
 
@@ -44,6 +54,10 @@ export interface Answers {
   readonly "drift-budget": DriftBudget;
   /** null where the layout is fixed. */
   readonly worst: HardPlacement | null;
+  readonly changes: readonly ProposedChange[];
+  readonly parts: { readonly parts: readonly RoutinePart[]; readonly variants: readonly Routine[] };
+  readonly factors: readonly { readonly id: string; readonly title: string }[];
+  readonly response: number;
   /** null where the pattern has no room. */
   readonly routines: readonly (Routine | null)[];
 }

@@ -2,7 +2,7 @@ import type { Reply } from "./protocol.ts";
 
 /** The buffers of a reply that can be handed over instead of copied. The worker does not use an answer again. */
 export function transfersOf(reply: Reply): ArrayBuffer[] {
-  return reply.ok && reply.answer !== null ? buffersIn(reply.answer) : [];
+  return reply.ok && typeof reply.answer === "object" && reply.answer !== null ? buffersIn(reply.answer) : [];
 }
 
 /** Answers are plain objects with typed arrays at most one object deep. */

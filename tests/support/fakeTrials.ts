@@ -30,6 +30,10 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
     case "sure-coverage":
     case "drift-budget":
     case "worst":
+    case "changes":
+    case "parts":
+    case "factors":
+    case "response":
       return { id, ok: false, fault: `nothing to say about ${task.kind}` };
     case "record":
       return { id, ok: false, fault: "nothing to record" };

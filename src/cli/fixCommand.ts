@@ -1,0 +1,98 @@
+import type { Dependence } from "../jobs/dependence.ts";
+import { type FixList, findFixes } from "../jobs/fixes.ts";
+import type { PartWorth } from "../jobs/partWorths.ts";
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import { costWords, gainWords, partTitle } from "../report/fixWords.ts";
+import { rangeWords, rateWords } from "../report/rateWords.ts";
+import { findRoutine } from "./findRoutine.ts";
+import { interruptSignal, STOPPED } from "./interrupt.ts";
+import { FINE, print, printJson, reject } from "./output.ts";
+import { commandProgress } from "./progress.ts";
+import { loadProject } from "./projectFile.ts";
+import type { StressInput } from "./stressCommand.ts";
+import { tableText } from "./table.ts";
+import { withPool } from "./withPool.ts";
+
+/** `wedgeward fix`. @returns the exit code */
+export async function fixCommand(input: StressInput): Promise<number> {
+  const parsed = loadProject(input.project);
+  if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
+  const project = parsed.value;
+  const found = findRoutine(project, input.routine);
+  if (!found.ok) return reject("the command line", found.issues, input.json);
+  const { seed, trials, workers } = input;
+  const signal = interruptSignal();
+  const progress = commandProgress();
+  const onProgress = (doneFrac: number, what: string): void => progress.show(doneFrac, `last done: ${what}`);
+  const list = await withPool(workers, (pool) =>
+    findFixes(pool, project, found.value, { seed, trials, signal, onProgress }),
+  ).finally(() => progress.end());
+  const isStopped = list.status === "stopped";
+  if (input.json) printJson(fixJson(input, list));
+  else print(fixText(project, found.value, input, list));
+  return isStopped ? STOPPED : FINE;
+}
+
+function fixJson({ routine, seed }: StressInput, { status, ...list }: FixList): object {
+  return { routine, seed, ...(status === "stopped" ? { stopped: true } : {}), ...list };
+}
+
+function fixText(project: Project, routine: Routine, { seed }: StressInput, list: FixList): string {
+  const { successRate, fixes, leftOut, trials, worths, dependence } = list;
+  const stopped = list.status === "stopped" ? ["Stopped early; this is what was known by then.", ""] : [];
+  const head = `${project.name}, ${routine.id}: ${routine.label}`;
+  if (successRate === null) return [...stopped, head, "No trial was finished."].join("\n");
+  const rows = fixes.map(({ title, gain, costsS, verdict }) => [
+    title,
+    gainWords(gain),
+    verdict === "not told apart" ? "too close to call" : verdict,
+    costWords(costsS),
+  ]);
+  const left = leftOut.map(({ title, reason }) => `  ${title}: ${reason}`);
+  return [
+    ...stopped,
+    head,
+    `As it is: every ball home in ${rateWords(successRate)} (${rangeWords(successRate)}); up to ${trials} trials each, seed ${seed}`,
+    "",
+    tableText([["what if", "every ball home", "", ""], ...rows], [false, false, false, false]),
+    "Same placements and same luck; verdicts by exact paired tests, corrected for their number.",
+    ...(left.length === 0 ? [] : ["", "Left out:", ...left]),
+    ...worthText(worths),
+    ...dependenceText(dependence),
+  ].join("\n");
+}
+
+function worthText(worths: readonly PartWorth[] | null): readonly string[] {
+  if (worths === null || worths.length === 0) return [];
+  const rows = worths.map((part) => [
+    partTitle(part),
+    `${part.durationS.toFixed(0)} s`,
+    gainWords(part.leaveOut),
+    part.ballsShare.toFixed(2),
+  ]);
+  const total = worths.reduce((sum, { ballsShare }) => sum + ballsShare, 0);
+  return [
+    "",
+    tableText(
+      [["what each part is worth", "takes", "left out alone", "share of balls"], ...rows],
+      [false, true, false, true],
+    ),
+    `The shares add up to ${total.toFixed(2)} balls a run: the whole routine less the way in.`,
+  ];
+}
+
+function dependenceText(dependence: Dependence | null): readonly string[] {
+  if (dependence === null || dependence.shares.length === 0) return [];
+  const percent = (value: number): string => `${Math.round(100 * Math.min(1, Math.max(0, value)))} %`;
+  const rows = dependence.shares.map(({ title, share }) => [
+    title,
+    percent(share.first.value),
+    `${percent(share.total.value)} (${percent(share.total.low)} to ${percent(share.total.high)})`,
+  ]);
+  return [
+    "",
+    tableText([["what the balls home depend on", "alone", "with others"], ...rows], [false, true, false]),
+    `Share of the variation between ${dependence.trials}-run averages; chance counts as acting with others.`,
+  ];
+}

@@ -1,0 +1,188 @@
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import { routineDurationS } from "../motion/duration.ts";
+import type { Rate, RateDifference } from "../num/interval.ts";
+import { compareRoutines, SIGNIFICANCE } from "../score/compare.ts";
+import { type StressSummary, summarise } from "../score/stress.ts";
+import type { Change, ProposedChange } from "../search/change.ts";
+import { holm } from "../search/holm.ts";
+import type { TrialBatch } from "../trial/outcome.ts";
+import type { Workers } from "./catalogue.ts";
+import { chunksOf, unbroken } from "./chunks.ts";
+import { type Dependence, dependenceOn, USUAL_EFFORT } from "./dependence.ts";
+import type { JobOptions } from "./jobOptions.ts";
+import { type PartWorth, partWorths } from "./partWorths.ts";
+
+/** What a change would bring: same placements, same luck, so that most of the chance cancels. */
+export interface Fix {
+  readonly id: string;
+  readonly about: Change["about"];
+  readonly title: string;
+  /** Success rate with the change minus without, with its 95 % interval. */
+  readonly gain: RateDifference;
+  /** Balls home per run, with minus without. */
+  readonly ballsGain: number;
+  /** By the exact paired test, with Holm's correction for all changes together. */
+  readonly verdict: "helps" | "harms" | "not told apart";
+  /** How much longer the routine takes, s. */
+  readonly costsS: number;
+  readonly trials: number;
+}
+
+export interface FixList {
+  readonly status: "done" | "stopped";
+  readonly trials: number;
+  /** Success rate as it is; null before the first trials. */
+  readonly successRate: Rate | null;
+  /** Greatest gain first. */
+  readonly fixes: readonly Fix[];
+  readonly leftOut: readonly { readonly title: string; readonly reason: string }[];
+  /** null: not finished. */
+  readonly worths: readonly PartWorth[] | null;
+  readonly dependence: Dependence | null;
+}
+
+export interface FixOptions extends JobOptions {
+  readonly seed: number;
+  /** Of the routine as it is and with each change. */
+  readonly trials: number;
+  readonly onProgress?: ((doneFrac: number, what: string) => void) | undefined;
+}
+
+/** What share of the whole job its parts are, roughly. */
+const SHARES = { changes: 0.5, worths: 0.3, dependence: 0.2 };
+
+/**
+ * Says what to fix: tries every change that is sound, tells what each part of the routine is worth, and which unknowns the
+ * result depends on. The same for any number of workers. Being stopped is a result; rejects when a task fails.
+ */
+export async function findFixes(
+  workers: Workers,
+  project: Project,
+  routine: Routine,
+  options: FixOptions,
+): Promise<FixList> {
+  const { seed, trials, signal, gate, onProgress } = options;
+  const run = { signal, gate };
+  const done = { changes: 0, worths: 0, dependence: 0 };
+  const tell = (part: keyof typeof done, frac: number): void => {
+    done[part] = frac;
+    const all =
+      SHARES.changes * done.changes + SHARES.worths * done.worths + SHARES.dependence * done.dependence;
+    onProgress?.(all, part);
+  };
+  const tried = new Tried(project, routine);
+  let worths: readonly PartWorth[] | null = null;
+  let dependence: Dependence | null = null;
+  const tasks = [
+    tried.try(workers, options, (frac) => tell("changes", frac)),
+    partWorths(workers, project, routine, {
+      ...run,
+      seed,
+      trials,
+      onProgress: (frac) => tell("worths", frac),
+    }).then((value) => {
+      worths = value;
+    }),
+    dependenceOn(workers, project, routine, {
+      ...run,
+      seed,
+      effort: { ...USUAL_EFFORT, trials: Math.max(4, Math.round(trials / 15)) },
+      onProgress: (frac) => tell("dependence", frac),
+    }).then((value) => {
+      dependence = value;
+    }),
+  ];
+  try {
+    await Promise.all(tasks);
+    return { status: "done", trials, ...tried.lists(), worths, dependence };
+  } catch (reason) {
+    if (!signal?.aborted) throw reason;
+    // Let the others notice, so that none is left behind unheard.
+    await Promise.allSettled(tasks);
+    return { status: "stopped", trials, ...tried.lists(), worths, dependence };
+  }
+}
+
+/** The routine as it is and with each change, and the trials done of each. */
+class Tried {
+  readonly #project: Project;
+  readonly #routine: Routine;
+  readonly #batches = new Map<string, TrialBatch[]>();
+  #proposed: readonly ProposedChange[] = [];
+
+  constructor(project: Project, routine: Routine) {
+    this.#project = project;
+    this.#routine = routine;
+  }
+
+  async try(workers: Workers, options: FixOptions, onProgress: (doneFrac: number) => void): Promise<void> {
+    const { seed, trials, signal, gate } = options;
+    const run = { signal, gate };
+    this.#proposed = await workers.run(this.#project, this.#routine, { kind: "changes" }, run);
+    const subjects = [
+      { id: AS_IS, project: this.#project, routine: this.#routine },
+      ...this.#proposed.flatMap(({ id, made }) => (made === null ? [] : [{ id, ...made }])),
+    ];
+    let done = 0;
+    // All get their first trials before any gets more: stopped early, there is something to say of each.
+    const tasks = chunksOf(trials).flatMap(({ from, to }) =>
+      subjects.map(async ({ id, project, routine }) => {
+        const batch = await workers.run(project, routine, { kind: "stress", seed, from, to }, run);
+        this.#batches.set(id, [...(this.#batches.get(id) ?? []), batch]);
+        done += to - from;
+        onProgress(done / (trials * subjects.length));
+      }),
+    );
+    await Promise.all(tasks);
+  }
+
+  lists(): Pick<FixList, "successRate" | "fixes" | "leftOut"> {
+    const base = this.#summary(AS_IS);
+    const leftOut = this.#proposed.flatMap(({ title, reason }) =>
+      reason === null ? [] : [{ title, reason }],
+    );
+    if (base === null) return { successRate: null, fixes: [], leftOut };
+    const compared = this.#proposed.flatMap((change) => {
+      const summary = change.made === null ? null : this.#summary(change.id);
+      return summary === null || change.made === null
+        ? []
+        : [
+            {
+              change,
+              routine: change.made.routine,
+              project: change.made.project,
+              with: compareRoutines(summary, base),
+            },
+          ];
+    });
+    const told = holm(
+      compared.map((each) => each.with.pValue),
+      SIGNIFICANCE,
+    );
+    const nowS = routineDurationS(this.#project.robot.drive, this.#routine.moves);
+    const fixes = compared.map(({ change, routine, project, with: compared }, i): Fix => {
+      const gain = compared.successDifference;
+      return {
+        id: change.id,
+        about: change.about,
+        title: change.title,
+        gain,
+        ballsGain: compared.meanDeliveredDifference,
+        verdict: told[i] !== true ? "not told apart" : gain.value > 0 ? "helps" : "harms",
+        costsS: routineDurationS(project.robot.drive, routine.moves) - nowS,
+        trials: compared.trials,
+      };
+    });
+    const sorted = [...fixes].sort((a, b) => b.gain.value - a.gain.value || b.ballsGain - a.ballsGain);
+    return { successRate: base.successRate, fixes: sorted, leftOut };
+  }
+
+  #summary(id: string): StressSummary | null {
+    const batches = unbroken(this.#batches.get(id) ?? []);
+    return batches.length === 0 ? null : summarise(batches);
+  }
+}
+
+/** Key of the routine as it is, beside the ids of changes. */
+const AS_IS = "as it is";

@@ -1,0 +1,68 @@
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import type { RateDifference } from "../num/interval.ts";
+import { compareRoutines } from "../score/compare.ts";
+import { summarise } from "../score/stress.ts";
+import type { RoutinePart } from "../search/routineParts.ts";
+import { shapleyValues } from "../search/shapley.ts";
+import type { Workers } from "./catalogue.ts";
+import { chunksOf } from "./chunks.ts";
+import type { JobOptions } from "./jobOptions.ts";
+
+/** What a part of a routine is worth. */
+export interface PartWorth extends RoutinePart {
+  /** Success rate of the whole routine minus that without this part alone; same trials. */
+  readonly leaveOut: RateDifference;
+  /** Its fair share of the balls home per run (Shapley): all shares add up to the whole routine less the way in alone. */
+  readonly ballsShare: number;
+}
+
+export interface WorthOptions extends JobOptions {
+  readonly seed: number;
+  readonly trials: number;
+  /** At most ten; every one doubles the work. */
+  readonly most?: number;
+  readonly onProgress?: (doneFrac: number) => void;
+}
+
+const MOST_PARTS = 5;
+/** Trials of each combination, as a share of those of a change. */
+const TRIALS_FRAC = 0.25;
+
+/** Tries every combination of a routine's parts on the same trials. Empty where it cannot be cut in two. */
+export async function partWorths(
+  workers: Workers,
+  project: Project,
+  routine: Routine,
+  { seed, trials, most = MOST_PARTS, onProgress, ...run }: WorthOptions,
+): Promise<readonly PartWorth[]> {
+  const { parts, variants } = await workers.run(project, routine, { kind: "parts", most }, run);
+  if (parts.length < 2) {
+    onProgress?.(1);
+    return [];
+  }
+  const count = Math.max(20, Math.round(TRIALS_FRAC * trials));
+  let done = 0;
+  const summaries = await Promise.all(
+    variants.map(async (variant) => {
+      const batches = await Promise.all(
+        chunksOf(count).map(({ from, to }) =>
+          workers.run(project, variant, { kind: "stress", seed, from, to }, run),
+        ),
+      );
+      onProgress?.(++done / variants.length);
+      return summarise(batches);
+    }),
+  );
+  const worths = shapleyValues(summaries.map((summary) => summary.meanDelivered));
+  const whole = summaries.at(-1);
+  if (whole === undefined) return [];
+  return parts.map((part, i) => {
+    const without = summaries[(variants.length - 1) & ~(1 << i)] ?? whole;
+    return {
+      ...part,
+      leaveOut: compareRoutines(whole, without).successDifference,
+      ballsShare: worths[i] ?? 0,
+    };
+  });
+}

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { generateRoutines } from "../../src/plan/catalogue.ts";
+import { runCommand, runForJson } from "../support/command.ts";
+import { shippedProject } from "../support/projectFiles.ts";
+
+interface FixJson {
+  readonly seed: number;
+  readonly fixes: readonly {
+    readonly gain: { readonly value: number; readonly low: number; readonly high: number };
+  }[];
+  readonly leftOut: readonly { readonly reason: string }[];
+  readonly worths: readonly { readonly ballsShare: number }[];
+  readonly dependence: { readonly shares: readonly object[] };
+}
+
+const routine =
+  [...generateRoutines(shippedProject())].sort((a, b) => a.moves.length - b.moves.length)[0]?.id ?? "none";
+
+describe("wedgeward fix", () => {
+  it("gives the same for one worker and for two", async () => {
+    const args = ["fix", "--routine", routine, "--trials", "30", "--seed", "4"];
+    const one = await runForJson<FixJson>(...args, "--workers", "1");
+    expect(await runForJson<FixJson>(...args, "--workers", "2")).toEqual(one);
+    expect(one.seed).toBe(4);
+    expect(one.fixes.length).toBeGreaterThan(8);
+    for (const { gain } of one.fixes) {
+      expect(gain.low).toBeLessThanOrEqual(gain.value);
+      expect(gain.high).toBeGreaterThanOrEqual(gain.value);
+    }
+    for (const { reason } of one.leftOut) expect(reason).toMatch(/\w\.$/);
+    expect(one.dependence.shares).toHaveLength(4);
+  });
+
+  it("says it in words", async () => {
+    const { code, stdout } = await runCommand("fix", "--routine", routine, "--trials", "20");
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/As it is: every ball home in \d+(\.\d)? of 100 runs/);
+    expect(stdout).toMatch(/turn error halved +[+−]?\d+ of 100 runs \([+−]?\d+ to [+−]?\d+\)/);
+    expect(stdout).toMatch(/what the balls home depend on/);
+  });
+
+  it("wants a routine, and knows its own ids only", async () => {
+    expect((await runCommand("fix")).code).toBe(2);
+    const unknown = await runCommand("fix", "--routine", "nonsense");
+    expect([unknown.code, unknown.stderr]).toEqual([2, expect.stringMatching(/no routine of that id/)]);
+  });
+});
