@@ -1,0 +1,58 @@
+import type { LossCount } from "../../score/lossCounts.ts";
+import { LOSS_REASONS } from "../../trial/outcome.ts";
+import { lossTitle } from "../lossWords.ts";
+import { type Drawing, type Shape, TEXT_PX } from "./drawing.ts";
+import { linearScale } from "./scale.ts";
+
+const WIDTH_PX = 640;
+const LABEL_PX = 190;
+const ROW_PX = 30;
+const BAR_PX = 18;
+const TOP_PX = 12;
+const NUMBER_PX = 140;
+
+/** Lost balls by reason, most first, each bar with its number. */
+export function lossChart(losses: readonly LossCount[], trials: number): Drawing {
+  const rows = LOSS_REASONS.map((reason) => ({
+    title: lossTitle(reason),
+    balls: losses.reduce((sum, loss) => sum + (loss.reason === reason ? loss.balls : 0), 0),
+  }))
+    .filter(({ balls }) => balls > 0)
+    .sort((a, b) => b.balls - a.balls);
+  const most = Math.max(1, ...rows.map(({ balls }) => balls));
+  const x = linearScale([0, most], [LABEL_PX, WIDTH_PX - NUMBER_PX]);
+  const shapes = rows.flatMap(({ title, balls }, i): Shape[] => {
+    const yPx = TOP_PX + i * ROW_PX;
+    const text = yPx + BAR_PX / 2 + TEXT_PX / 3;
+    return [
+      { kind: "text", xPx: LABEL_PX - 10, yPx: text, text: title, anchor: "end", ink: "strong" },
+      { kind: "bar", xPx: LABEL_PX, yPx, widthPx: x.at(balls) - LABEL_PX, heightPx: BAR_PX, fill: "hatched" },
+      {
+        kind: "text",
+        xPx: x.at(balls) + 8,
+        yPx: text,
+        text: `${balls} (${perRun(balls, trials)} a run)`,
+        anchor: "start",
+        ink: "strong",
+      },
+    ];
+  });
+  const words = rows.map(({ title, balls }) => `${title} ${balls}`).join(", ");
+  return {
+    widthPx: WIDTH_PX,
+    heightPx: TOP_PX + Math.max(1, rows.length) * ROW_PX,
+    title: "Why balls were lost",
+    description:
+      rows.length === 0 ? `No ball was lost in ${trials} runs.` : `Balls lost in ${trials} runs: ${words}.`,
+    shapes: rows.length === 0 ? [nothing(trials)] : shapes,
+  };
+}
+
+function perRun(balls: number, trials: number): string {
+  return trials === 0 ? "0" : (balls / trials).toFixed(2);
+}
+
+function nothing(trials: number): Shape {
+  const text = `No ball was lost in ${trials} runs.`;
+  return { kind: "text", xPx: WIDTH_PX / 2, yPx: TOP_PX + TEXT_PX, text, anchor: "middle", ink: "strong" };
+}
