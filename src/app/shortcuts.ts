@@ -48,6 +48,12 @@ export const SHORTCUTS: readonly Shortcut[] = [
     act: (bench) => void bench.runs.find("worked"),
   },
   {
+    keys: ["l", "L"],
+    printed: "L",
+    words: "to the next jam or loss in this run",
+    act: (bench) => bench.runs.player.toNextTrouble(),
+  },
+  {
     keys: ["1", "2", "3", "4", "5", "6", "7", "8", "9"],
     printed: "1 … 9",
     words: "choose the routine of that rank",

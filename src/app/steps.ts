@@ -4,6 +4,7 @@ export const STEPS = [
   { id: "robot", title: "Robot", words: "what drives on it" },
   { id: "routines", title: "Routines", words: "what it could do" },
   { id: "watch", title: "Watch", words: "what happens then" },
+  { id: "weak", title: "Weak spots", words: "where it fails" },
 ] as const;
 
 export type StepId = (typeof STEPS)[number]["id"];

@@ -9,7 +9,9 @@ import type { Recording } from "../trial/recording.ts";
 import { ballMark } from "./ballMark.ts";
 import { BallScene } from "./ballScene.ts";
 import { DoorwayScene } from "./doorwayScene.ts";
+import { GhostScene } from "./ghostScene.ts";
 import { KeepOutScene } from "./keepOutScene.ts";
+import { MapScene } from "./mapScene.ts";
 import type { Palette } from "./palette.ts";
 import { PathScene } from "./pathScene.ts";
 import { RegionScene } from "./regionScene.ts";
@@ -20,6 +22,7 @@ import { Surface } from "./surface.ts";
 import { TrailScene } from "./trailScene.ts";
 import { Viewport } from "./viewport.ts";
 import { WedgeScene } from "./wedgeScene.ts";
+import type { ZoneMap } from "./zoneMap.ts";
 import { marginOf, ZoneScene } from "./zoneScene.ts";
 
 /** A recorded run ready to be drawn at any second. */
@@ -41,6 +44,8 @@ export class ZoneView {
   readonly #doorway = new DoorwayScene();
   readonly #path = new PathScene();
   readonly #region = new RegionScene();
+  readonly #map = new MapScene();
+  readonly #ghosts = new GhostScene();
   readonly #start = new StartScene();
   readonly #trails = new TrailScene();
   readonly #robot = new RobotScene();
@@ -51,6 +56,7 @@ export class ZoneView {
   #run: ViewRun | null = null;
   #timeS = 0;
   #litMove = -1;
+  #zoneMap: ZoneMap | null = null;
   #size = { widthPx: 0, heightPx: 0 };
   #viewport: Viewport | null = null;
   #heldZone: Zone | null = null;
@@ -65,11 +71,13 @@ export class ZoneView {
       this.#zone,
       this.#wedge,
       this.#region,
+      this.#map,
       this.#keepOuts,
       this.#doorway,
       this.#path,
       this.#start,
       this.#trails,
+      this.#ghosts,
       this.#robot,
       this.#balls,
     ]) {
@@ -121,6 +129,21 @@ export class ZoneView {
     this.#drawMoving();
   }
 
+  /** Lays a map over the floor; null for none. */
+  setMap(map: ZoneMap | null): void {
+    if (map === this.#zoneMap) return;
+    this.#zoneMap = map;
+    if (this.#viewport) this.#map.draw(map, this.#viewport, this.#palette);
+    this.#surface.request();
+  }
+
+  /** Shows more runs at once, faintly; they move with `showTime`. */
+  setGhosts(runs: readonly Recording[]): void {
+    this.#ghosts.setRuns(runs);
+    if (this.#viewport && this.#project) this.#ghosts.draw(this.#project, this.#viewport, this.#palette);
+    this.#drawMoving();
+  }
+
   /** Lights up a move's stretch instead of the one under way; −1 for none. */
   setLit(move: number): void {
     this.#litMove = move;
@@ -160,9 +183,11 @@ export class ZoneView {
       scene.draw(this.#project.zone, viewport, this.#palette);
     }
     this.#drawRegion(viewport);
+    this.#map.draw(this.#zoneMap, viewport, this.#palette);
     this.#drawPath(viewport);
     this.#robot.draw(this.#project.robot, viewport, this.#palette);
     this.#balls.draw(ballsOf(this.#project), viewport, this.#palette);
+    this.#ghosts.draw(this.#project, viewport, this.#palette);
     this.#drawStart();
     this.#drawMoving();
     this.onViewport(viewport);
@@ -194,6 +219,7 @@ export class ZoneView {
   #drawMoving(): void {
     if (!this.#viewport || !this.#project) return;
     this.#surface.request();
+    this.#ghosts.place(this.#timeS, this.#viewport);
     if (!this.#run) {
       this.#robot.place(entryPose(this.#project.zone, this.#project.robot), this.#viewport);
       this.#balls.hide();

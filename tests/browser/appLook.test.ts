@@ -7,7 +7,7 @@ import { goTo, openApp, ready, secondOf } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
 import { top } from "../support/sourceCheck.ts";
 
-const STEPS = ["Zone", "Robot", "Routines", "Watch"] as const;
+const STEPS = ["Zone", "Robot", "Routines", "Watch", "Weak spots"] as const;
 
 const AXE = readFileSync(join(top, "node_modules/axe-core/axe.min.js"), "utf8");
 

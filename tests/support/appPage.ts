@@ -25,7 +25,7 @@ export async function openStep(step: StepName, path = ""): Promise<Page> {
   return page;
 }
 
-export type StepName = "Zone" | "Robot" | "Routines" | "Watch";
+export type StepName = "Zone" | "Robot" | "Routines" | "Watch" | "Weak spots";
 
 /** Opens one of the steps of the job. */
 export async function goTo(page: Page, step: StepName): Promise<void> {

@@ -10,8 +10,8 @@ export interface Handle {
   readonly at: PointMm;
   /** Ways it can go. */
   readonly axis: "x" | "y" | "both";
-  /** grip: on an edge or a point; body: the thing itself. */
-  readonly look: "grip" | "body";
+  /** grip: on an edge or a point; body: the thing itself; ghost: a thing that is drawn already. */
+  readonly look: "grip" | "body" | "ghost";
   /** The form after the thing has been moved to a place; whether that can be is for the check to say. */
   readonly move: (form: Form, to: PointMm) => Form;
 }

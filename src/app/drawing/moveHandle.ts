@@ -6,7 +6,12 @@ import type { Handle } from "./handle.ts";
 const HALVINGS = 4;
 
 /** Takes a handle to a place, or as far on the way there as it can go. */
-export function moveHandle(draft: Draft, handle: Handle, to: PointMm, gesture: string): boolean {
+export function moveHandle(
+  draft: Pick<Draft, "tryChange">,
+  handle: Handle,
+  to: PointMm,
+  gesture: string,
+): boolean {
   const at = (share: number): PointMm => ({
     xMm: Math.round(handle.at.xMm + share * (to.xMm - handle.at.xMm)),
     yMm: Math.round(handle.at.yMm + share * (to.yMm - handle.at.yMm)),

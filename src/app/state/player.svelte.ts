@@ -8,6 +8,10 @@ const LONGEST_FRAME_S = 0.1;
 /** Closer to the end counts as the end, s: a slider's last place may be a rounding short of it. */
 const END_S = 1e-3;
 
+/** What is worth jumping to, and how long before it, s. */
+const TROUBLES: ReadonlySet<string> = new Set(["jam", "off-wedge", "rolled-out", "stall"]);
+const LEAD_S = 0.5;
+
 /** Playing a recorded run: where in time, how fast, running or not. */
 export class Player {
   run = $state.raw<ViewRun | null>(null);
@@ -66,6 +70,15 @@ export class Player {
     const start = starts[this.move] ?? 0;
     const before = starts[this.move - 1] ?? 0;
     this.seek(this.timeS - start > 0.05 ? start : before);
+  }
+
+  /** To a little before the next jam, or ball that leaves the wedge or the zone; from the last one to the first. */
+  toNextTrouble(): void {
+    const troubles = (this.run?.recording.events ?? []).filter(({ kind }) => TROUBLES.has(kind));
+    const next = troubles.find(({ timeS }) => timeS - LEAD_S > this.timeS + END_S) ?? troubles[0];
+    if (!next) return;
+    this.pause();
+    this.seek(next.timeS - LEAD_S);
   }
 
   changeSpeed(direction: 1 | -1): void {

@@ -21,6 +21,15 @@ export interface RunSubject {
   readonly candidate: Candidate;
 }
 
+/** Balls laid by hand, or by a search, instead of by the rule. */
+export interface Laid {
+  /** The project with these places as its layout. */
+  readonly project: Project;
+  readonly seed: number;
+  /** Where they come from, as a sentence. */
+  readonly words: string;
+}
+
 /** Going through the runs of the routine on show: one at a time, by number, or in search of one that failed. */
 export class Runs {
   index = $state(0);
@@ -30,6 +39,8 @@ export class Runs {
   notice = $state("");
   /** Whether the next run follows by itself when one has been watched to its end. */
   goesOn = $state(false);
+  /** null: the placement of the run's number. */
+  laid = $state.raw<Laid | null>(null);
   readonly player = new Player();
   readonly #pool: Workers;
   readonly #subject: () => RunSubject | null;
@@ -62,9 +73,10 @@ export class Runs {
     this.index = index;
     if (!subject) return;
     try {
-      const task = { kind: "record", seed: this.seed, index } as const;
+      const { candidate } = subject;
+      const project = this.laid?.project ?? subject.project;
+      const task = { kind: "record", seed: this.laid?.seed ?? this.seed, index } as const;
       const options = { signal, urgent: true };
-      const { project, candidate } = subject;
       const { outcome, recording } = await this.#pool.run(project, candidate.routine, task, options);
       if (signal.aborted) return;
       this.player.show({ outcome, recording, trace: traceRun(recording) });
@@ -74,12 +86,19 @@ export class Runs {
     }
   }
 
+  /** Lays the balls as told, or by the rule again (null), and shows the run of the present number. */
+  async lay(laid: Laid | null, index = this.index): Promise<void> {
+    this.laid = laid;
+    await this.show(index, false);
+  }
+
   /** Shows the next run that failed or worked, if there is one among the next thousands. */
   async find(wanted: WantedRun): Promise<void> {
     const subject = this.#subject();
     if (!subject) return;
     const { project, candidate } = subject;
     const signal = this.#newLoading();
+    this.laid = null;
     this.search = { wanted, looked: 0 };
     const source = {
       batches: candidate.batches,

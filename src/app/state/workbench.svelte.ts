@@ -1,5 +1,7 @@
+import type { RatedPlacement } from "../../jobs/hardPlacements.ts";
 import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
+import { withoutDrift, withPlacement } from "../../search/variant.ts";
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
 import { freeId, withCopy } from "../routine/ownForm.ts";
@@ -8,11 +10,13 @@ import type { LengthUnit } from "../words/quantity.ts";
 import type { Candidate } from "./candidate.ts";
 import { Coverages } from "./coverages.svelte.ts";
 import { Desk } from "./desk.svelte.ts";
+import { Ghosts } from "./ghosts.svelte.ts";
 import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
 import { type Planner, Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
 import { SEED } from "./seed.ts";
 import { readSetting, writeSetting } from "./settings.ts";
+import { WeakSpots } from "./weakSpots.svelte.ts";
 import type { Workers } from "./workers.ts";
 
 /** After a change of the project its routines are ranked anew when this long nothing has changed, ms. */
@@ -34,6 +38,8 @@ export class Workbench {
   readonly own: OwnRoutines;
   readonly runs: Runs;
   readonly coverages: Coverages;
+  readonly weak: WeakSpots;
+  readonly ghosts: Ghosts;
   readonly draft = $derived.by(() => this.desk.draft);
   readonly project = $derived.by(() => this.desk.draft?.project ?? null);
   readonly chosen = $derived(this.#find(this.chosenId));
@@ -70,6 +76,8 @@ export class Workbench {
     this.ranking.onRound = () => this.#followBest();
     this.own = new OwnRoutines(pool);
     this.coverages = new Coverages(pool);
+    this.weak = new WeakSpots(pool);
+    this.ghosts = new Ghosts(pool);
     this.runs = new Runs(pool, () => {
       const { project, chosen } = this;
       return project && chosen ? { project, candidate: chosen } : null;
@@ -85,6 +93,25 @@ export class Workbench {
   choose(id: string): void {
     this.#choseSelf = true;
     this.#choose(id);
+  }
+
+  /** Goes to a run of the chosen routine, at a second of it. */
+  watch(index: number, timeS: number): void {
+    this.step = "watch";
+    this.runs.laid = null;
+    void this.runs.show(index, false).then(() => this.runs.player.seek(timeS));
+  }
+
+  /** Goes to a layout that a search found; without drift, as it was found. */
+  watchLayout({ placement, seed }: RatedPlacement, still: boolean): void {
+    const { project } = this;
+    if (!project) return;
+    this.step = "watch";
+    const laid = withPlacement(still ? withoutDrift(project) : project, placement);
+    const words = still
+      ? "A layout that beats the routine, without any drift."
+      : "A layout the routine finds hard.";
+    void this.runs.lay({ project: laid, seed, words }, 0);
   }
 
   /** Makes an own routine out of the chosen one, to be changed by hand, and chooses it. */
@@ -146,6 +173,8 @@ export class Workbench {
     const { project, chosenId, draft } = this;
     if (!project) return;
     this.#ranked = project;
+    this.runs.laid = null;
+    this.weak.clear();
     this.own.update(project, draft?.routines ?? []);
     this.runs.clear();
     if (this.#choseSelf && chosenId !== "") {

@@ -1,0 +1,94 @@
+import { findWeakness, type Weakness } from "../../jobs/weakness.ts";
+import type { Project } from "../../model/project.ts";
+import type { Routine } from "../../model/routine.ts";
+import type { ZoneMap } from "../../view/zoneMap.ts";
+import type { Workers } from "./workers.ts";
+
+/** Runs looked at. */
+export const WEAK_TRIALS = 1000;
+
+/** What can lie over the drawing. */
+export const LAYERS = ["none", "heat", "touched", "sure"] as const;
+export type Layer = (typeof LAYERS)[number];
+
+/** The weak sides of one routine at a time: found on demand, with progress, and cancelled when something else is asked. */
+export class WeakSpots {
+  result = $state.raw<Weakness | null>(null);
+  status = $state<"idle" | "running" | "done" | "stopped" | "failed">("idle");
+  doneFrac = $state(0);
+  fault = $state("");
+  layer = $state<Layer>("heat");
+  /** The map of the layer; null where there is none yet. */
+  readonly map = $derived.by(() => mapOf(this.layer, this.result));
+  readonly #pool: Workers;
+  #project: Project | null = null;
+  #routine: Routine | null = null;
+  #abort = new AbortController();
+
+  constructor(pool: Workers) {
+    this.#pool = pool;
+  }
+
+  /** Looks for them unless that was done, or is under way, for this very routine. */
+  async look(project: Project, routine: Routine, seed: number): Promise<void> {
+    const known = project === this.#project && routine.moves === this.#routine?.moves;
+    if (known && this.status !== "stopped" && this.status !== "idle") return;
+    this.clear();
+    this.#project = project;
+    this.#routine = routine;
+    this.status = "running";
+    const abort = new AbortController();
+    this.#abort = abort;
+    const onProgress = (doneFrac: number) => {
+      if (!abort.signal.aborted) this.doneFrac = doneFrac;
+    };
+    try {
+      const options = { seed, trials: WEAK_TRIALS, signal: abort.signal, onProgress };
+      const found = await findWeakness(this.#pool, project, routine, options);
+      if (abort !== this.#abort) return;
+      this.result = found;
+      this.status = found.status;
+    } catch (reason) {
+      if (abort !== this.#abort) return;
+      this.fault = reason instanceof Error ? reason.message : String(reason);
+      this.status = "failed";
+    }
+  }
+
+  /** Stops; what is known by then is shown. */
+  cancel(): void {
+    this.#abort.abort();
+  }
+
+  clear(): void {
+    this.#abort.abort();
+    this.#abort = new AbortController();
+    this.result = null;
+    this.#project = null;
+    this.#routine = null;
+    this.status = "idle";
+    this.doneFrac = 0;
+  }
+}
+
+function mapOf(layer: Layer, weakness: Weakness | null): ZoneMap | null {
+  const touched = weakness?.coverage?.sizes[0];
+  const sure = weakness?.sure?.sizes[0];
+  if (layer === "heat" && weakness?.failings) return { kind: "heat", map: weakness.failings.map };
+  if (layer === "touched" && weakness && touched) {
+    const parts = [
+      { look: "good", region: touched.touched },
+      { look: "bad", region: touched.blindSpots },
+    ] as const;
+    return { kind: "regions", parts, circles: weakness.blindSpots };
+  }
+  if (layer === "sure" && sure) {
+    const parts = [
+      { look: "good", region: sure.sure },
+      { look: "open", region: sure.perhaps },
+      { look: "bad", region: sure.never },
+    ] as const;
+    return { kind: "regions", parts, circles: [] };
+  }
+  return null;
+}

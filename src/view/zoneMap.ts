@@ -1,0 +1,40 @@
+import type { Region } from "../geometry/region.ts";
+import type { CircleMm } from "../geometry/voronoi.ts";
+import type { HeatMap } from "../score/heatMap.ts";
+
+/** good: is touched; open: may be; bad: is not. */
+export type RegionLook = "good" | "open" | "bad";
+
+/** A map that can lie over the drawing. */
+export type ZoneMap =
+  /** Squares by the share of balls lost that start there. */
+  | { readonly kind: "heat"; readonly map: HeatMap }
+  /** Hatched parts of the floor, and circles in them. */
+  | {
+      readonly kind: "regions";
+      readonly parts: readonly { readonly look: RegionLook; readonly region: Region }[];
+      readonly circles: readonly CircleMm[];
+    };
+
+/** How each look is hatched: direction on the screen, gap and width in pixels. Told apart without colour. */
+export const HATCHES: Readonly<
+  Record<RegionLook, { readonly directionRad: number; readonly gapPx: number; readonly widthPx: number }>
+> = {
+  good: { directionRad: -Math.PI / 4, gapPx: 9, widthPx: 1 },
+  open: { directionRad: 0, gapPx: 7, widthPx: 1 },
+  bad: { directionRad: Math.PI / 4, gapPx: 5, widthPx: 2 },
+};
+
+/** Whether a place lies in a region: even-odd over its rings. */
+export function inRegion(region: Region, xMm: number, yMm: number): boolean {
+  let inside = false;
+  for (const ring of region) {
+    for (let i = 0; i < ring.length; i += 2) {
+      const j = (i + 2) % ring.length;
+      const [ax, ay, bx, by] = [ring[i] ?? 0, ring[i + 1] ?? 0, ring[j] ?? 0, ring[j + 1] ?? 0];
+      if (ay > yMm === by > yMm) continue;
+      if (xMm < ax + ((yMm - ay) / (by - ay)) * (bx - ax)) inside = !inside;
+    }
+  }
+  return inside;
+}
