@@ -1,3 +1,5 @@
+import type { Program } from "./program.ts";
+
 /**
  * A routine: the moves a robot runs, open loop, from its entry pose. Signs: forward and left (counter-clockwise) positive.
  * Every move starts and ends at rest, with a trapezoidal speed profile.
@@ -31,5 +33,8 @@ export interface Routine {
   /** One line in plain words. */
   readonly label: string;
   readonly params: Readonly<Record<string, number | string | boolean>>;
+  /** What the robot drives, or, with a program, what it would drive if it saw and met nothing. */
   readonly moves: readonly Move[];
+  /** What it does instead, deciding by what it senses. */
+  readonly program?: Program;
 }

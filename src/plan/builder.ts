@@ -37,12 +37,13 @@ export class RoutineBuilder {
   private readonly guard: Guard;
   private readonly stance: Stance;
 
-  constructor(scene: Scene, speedMmPerS: number) {
+  /** @param from where the robot stands, in the scene's frame; left out: at its entry */
+  constructor(scene: Scene, speedMmPerS: number, from?: Pose) {
     this.scene = scene;
     this.speedMmPerS = speedMmPerS;
     const { topSpeedMmPerS, turnRateRadPerS } = scene.project.robot.drive;
     this.turnRateRadPerS = turnRateRadPerS * Math.min(1, speedMmPerS / topSpeedMmPerS);
-    this.walker = new Walker(scene.project);
+    this.walker = new Walker(scene.project, from);
     this.guard = new Guard(scene.grown);
     this.stance = new Stance(scene);
   }

@@ -1,6 +1,8 @@
 import type { Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
-import type { Corner } from "../model/zone.ts";
+import { PI } from "../model/units.ts";
+import type { Corner, Zone } from "../model/zone.ts";
+import type { Pose } from "../motion/pose.ts";
 import { mirroredProject, transposedProject } from "./mirror.ts";
 
 /**
@@ -48,6 +50,22 @@ export function targetFrame(project: Project, longFirst: boolean): Frame {
     flipped = !flipped;
   }
   return { project: seen, flipped, longFirst };
+}
+
+/** A place of the real zone as seen in the frame; the heading comes out unwrapped. */
+export function poseInFrame(frame: Frame, zone: Zone, pose: Pose): Pose {
+  let { xMm, yMm, headingRad } = pose;
+  const { corner } = zone.wedge;
+  if (X_FIRST[corner]) {
+    xMm = zone.widthMm - xMm;
+    headingRad = PI - headingRad;
+  }
+  if (Y_FIRST[corner]) {
+    yMm = zone.heightMm - yMm;
+    headingRad = 0 - headingRad;
+  }
+  if (zone.widthMm >= zone.heightMm === frame.longFirst) return { xMm, yMm, headingRad };
+  return { xMm: yMm, yMm: xMm, headingRad: PI / 2 - headingRad };
 }
 
 /** Moves planned in the frame, as the real robot has to run them. */

@@ -58,7 +58,8 @@ export function pushAlong(builder: RoutineBuilder, run: PushRun): boolean {
   return false;
 }
 
-function followAndRetreat(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[]): boolean {
+/** The push itself from its start, which is driven to before, and off the wall. False, and nothing done, where it has no room. */
+export function followAndRetreat(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[]): boolean {
   const mark = builder.mark();
   return builder.attempt(() => follow(builder, run, way) && retreat(builder, run, mark));
 }

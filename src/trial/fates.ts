@@ -7,6 +7,7 @@ import {
   jamS,
   leftMove,
   leftS,
+  lines,
   result,
   run,
   touched,
@@ -14,7 +15,7 @@ import {
   touchS,
   wasHome,
 } from "./run.kernel.ts";
-import { placementOf } from "./run.ts";
+import { placementOf, planFor } from "./run.ts";
 import { lossOf } from "./verdict.ts";
 
 /**
@@ -42,14 +43,16 @@ export interface FateBatch {
   readonly lossAtS: Float64Array;
   /**
    * Index of the move to blame: the one under way at that second; for a ball that rolled out, the one that last touched it, if
-   * any. One past the last move: while everything came to rest. −1: delivered, or never touched.
+   * any. One past the last move: while everything came to rest. −1: delivered, or never touched. Of a program: the move as run.
    */
   readonly lossMove: Int16Array;
+  /** Line of the program that the move belongs to; −1 where there is no program, or the run was over. */
+  readonly lossLine: Int16Array;
 }
 
 /** Runs trials from … to − 1 and tells what became of every ball. A pure function of its arguments. */
-export function runFates(plan: TrialPlan, seed: number, from: number, to: number): FateBatch {
-  const balls = plan.kinds.length;
+export function runFates(whole: TrialPlan, seed: number, from: number, to: number): FateBatch {
+  const balls = whole.kinds.length;
   const size = (to - from) * balls;
   const batch = {
     from,
@@ -63,9 +66,11 @@ export function runFates(plan: TrialPlan, seed: number, from: number, to: number
     loss: new Uint8Array(size),
     lossAtS: new Float64Array(size).fill(Number.NaN),
     lossMove: new Int16Array(size).fill(-1),
+    lossLine: new Int16Array(size).fill(-1),
   };
   let at = 0;
   for (let index = from; index < to; index++) {
+    const plan = planFor(whole, seed, index);
     const placement = placementOf(plan, seed, index);
     run(plan, seed, index, placement, null);
     for (let i = 0; i < balls; i++, at++) {
@@ -81,6 +86,7 @@ export function runFates(plan: TrialPlan, seed: number, from: number, to: number
       if (moment === null) continue;
       batch.lossAtS[at] = moment.timeS;
       batch.lossMove[at] = moment.move;
+      batch.lossLine[at] = lines[moment.move] ?? -1;
     }
   }
   return batch;
@@ -145,5 +151,6 @@ export function joinFates(batches: readonly FateBatch[]): FateBatch {
     loss: Uint8Array.from(ordered.flatMap((batch) => [...batch.loss])),
     lossAtS: floats((batch) => batch.lossAtS),
     lossMove: Int16Array.from(ordered.flatMap((batch) => [...batch.lossMove])),
+    lossLine: Int16Array.from(ordered.flatMap((batch) => [...batch.lossLine])),
   };
 }

@@ -1,3 +1,6 @@
+import type { Move } from "../model/routine.ts";
+import type { Corner } from "../model/zone.ts";
+
 /** What happened when and where in a recorded run. */
 export type RunEventKind = "touched" | "on-wedge" | "off-wedge" | "rolled-out" | "jam" | "stall" | "end";
 
@@ -33,6 +36,11 @@ export interface Recording {
   /** Pieces of all moves, PIECE numbers each (motion/path.kernel.ts); a move without any stays where its predecessor ended. */
   readonly pieces: Float64Array;
   readonly events: readonly RunEvent[];
+  /** Of a program: the moves it came to, and the line each belongs to. Left out where the routine is a list of moves. */
+  readonly executed?: readonly Move[];
+  readonly lines?: readonly number[];
+  /** Where the wedge was; left out where the project says so. */
+  readonly corner?: Corner;
 }
 
 export const FRAME_STRIDE = 7;

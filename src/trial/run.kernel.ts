@@ -1,16 +1,20 @@
 import { MAX_BALLS } from "../model/project.ts";
+import type { Move } from "../model/routine.ts";
 import type { PointMm } from "../model/zone.ts";
 import { setProfile } from "../motion/duration.ts";
+import type { PathTracer } from "../motion/path.kernel.ts";
+import { motionOf } from "../motion/walker.ts";
 import { sinCos } from "../num/elementary.ts";
 import { TrajectoryHash } from "../num/hash.ts";
 import { bx, by, mode, OUT } from "./balls.kernel.ts";
-import { freeze, move, profile, setRobot, startMove } from "./clock.kernel.ts";
+import { freeze, move, profile, setRobot, startMove, timeOf } from "./clock.kernel.ts";
 import type { TrialPlan } from "./compile.ts";
 import { byRobot, stirred } from "./contact.kernel.ts";
 import type { RealMotion } from "./drift.ts";
 import { isAwake, runMove, type Watcher } from "./engine.kernel.ts";
 import { inJam } from "./jam.kernel.ts";
 import { loadBalls, loadPlan } from "./load.kernel.ts";
+import type { Pilot } from "./pilot.ts";
 import type { Recorder } from "./recorder.ts";
 import type { RunEventKind } from "./recording.ts";
 import { robot } from "./robot.kernel.ts";
@@ -18,6 +22,8 @@ import { isHome } from "./wedge.kernel.ts";
 
 /** Longest time given to balls to come to rest once the run is over, s: with c = 0.005 a ball at 600 mm/s stops in 12 s. */
 const SETTLE_S = 120;
+/** From the bumper's contact until the robot has stopped pushing, s; common practice, no source. */
+const BUMP_S = 0.1;
 
 /** What the run in this worker's world came to. Read right after `run`. */
 export const result = {
@@ -25,6 +31,8 @@ export const result = {
   cut: false,
   /** Index of the last move that was begun; −1 for none. */
   lastMove: -1,
+  /** Moves begun. */
+  moves: 0,
   jams: 0,
   stalls: 0,
 };
@@ -48,6 +56,9 @@ export const jamS = new Float64Array(MAX_BALLS);
 export const jamMove = new Int16Array(MAX_BALLS);
 /** 1: the robot touched it when the time limit cut the routine short. */
 export const carried = new Uint8Array(MAX_BALLS);
+/** What a pilot had driven, and the lines of its program; as long as `result.moves`. Empty for a list of moves. */
+export const executed: Move[] = [];
+export const lines: number[] = [];
 export const hash = new TrajectoryHash();
 
 const real: RealMotion = { scale: 1, kappaExtra: 0 };
@@ -57,15 +68,19 @@ const trig = new Float64Array(2);
 class RunWatcher implements Watcher {
   balls = 0;
   recorder: Recorder | null = null;
+  pilot: Pilot | null = null;
+  planner: PathTracer | null = null;
   jammedInMove = false;
   lastStirS = 0;
 
   stepBegins(t: number): void {
     if (this.recorder !== null) this.recorder.frame(move.startS + t);
+    this.pilot?.stepBegins(t);
   }
 
   stepEnded(t: number): void {
     const now = move.startS + t;
+    if (this.pilot !== null) this.pilot.stepEnded(this.planner!, t);
     for (let i = 0; i < this.balls; i++) {
       if (stirred[i] === 0) continue;
       hash.mix(bx[i]!);
@@ -134,7 +149,10 @@ function reset(plan: TrialPlan, recorder: Recorder | null): void {
   result.timeS = 0;
   result.cut = false;
   result.lastMove = -1;
-  result.jams = result.stalls = 0;
+  result.jams = result.stalls = result.moves = 0;
+  executed.length = lines.length = 0;
+  watcher.pilot = plan.pilot;
+  watcher.planner = plan.planner;
   for (let i = 0; i < plan.kinds.length; i++) {
     touched[i] = wasJammed[i] = carried[i] = 0;
     home[i] = wasHome[i] = isHome(i) ? 1 : 0;
@@ -155,11 +173,17 @@ function placeRobot(plan: TrialPlan): void {
 }
 
 /** Plans move m from where the robot is, with this trial's drift. */
-function openMove(plan: TrialPlan, m: number): void {
-  const command = plan.routine.moves[m]!;
-  const { sigma, kappa, length } = plan.motions[m]!;
+function openMove(plan: TrialPlan, m: number, command: Move, t: number): void {
+  const { sigma, kappa, length } = plan.pilot === null ? plan.motions[m]! : motionOf(command);
   plan.drift.openMove(m, command, sigma, real);
   setProfile(plan.project.robot.drive, command, profile);
+  if (plan.gyro !== null && command.kind !== "wait") {
+    const turned = sigma === 0 ? kappa * length : command.kind === "arc" ? command.angleRad : 0;
+    const wanted = plan.pilot === null ? plan.headings[m]! : plan.pilot.believedHeadingRad + turned;
+    // A wall that squares the robot up decides the heading; on the way there it keeps the one it has.
+    const kept = command.kind === "toWall" ? believedBefore(plan, m) : wanted;
+    plan.gyro.steer(robot.heading, kept, sigma, kappa, length, t + profile.durationS, real);
+  }
   plan.planner.plan(
     robot.x,
     robot.y,
@@ -183,21 +207,27 @@ export function run(
   loadPlan(plan);
   loadBalls(plan, seed, index, placement);
   plan.drift.openTrial(seed, index);
+  plan.gyro?.openTrial(seed, index, plan.drift.startHeading);
   placeRobot(plan);
   reset(plan, recorder);
+  const { pilot } = plan;
   const limit = plan.project.rules.timeLimitS;
   const { moves } = plan.routine;
   let t = 0;
   result.cut = limit <= 0 && moves.length > 0;
-  for (let m = 0; m < moves.length && t < limit; m++) {
+  pilot?.open(seed, index);
+  let m = 0;
+  for (; t < limit; m++) {
+    const command = pilot === null ? (m < moves.length ? moves[m]! : null) : nextOf(pilot, m, limit - t);
+    if (command === null) break;
     result.lastMove = m;
-    openMove(plan, m);
-    const whole = profile.durationS;
-    const duration = Math.min(whole, limit - t);
+    openMove(plan, m, command, t);
     startMove(plan.planner, m, t, real.scale);
+    const whole = wholeS(plan, command);
+    const duration = Math.min(whole, limit - t);
     watcher.jammedInMove = false;
     recorder?.moveBegins(t);
-    if (plan.planner.stalled && !(moves[m]!.kind === "toWall" && plan.planner.flush)) {
+    if (plan.planner.stalled && !(command.kind === "toWall" && plan.planner.flush)) {
       result.stalls++;
       watcher.note("stall", t, -1);
     }
@@ -207,20 +237,60 @@ export function run(
     hash.mix(robot.y);
     hash.mix(robot.heading);
     t += duration;
-    if (duration < whole || (t >= limit && m < moves.length - 1)) result.cut = true;
+    if (duration < whole || (t >= limit && (pilot !== null || m < moves.length - 1))) result.cut = true;
+    pilot?.moveEnded(command, ranInto(plan, command));
+    if (plan.gyro !== null && command.kind === "toWall" && plan.planner.flush) {
+      plan.gyro.set(robot.heading, believedAfter(plan, m), t);
+    }
   }
   result.timeS = t;
+  result.moves = m;
   for (let i = 0; i < watcher.balls; i++) carried[i] = result.cut && byRobot[i] !== 0 ? 1 : 0;
-  settle(plan, t);
+  settle(plan, m, t);
+}
+
+/** The pilot's next move; its line is kept. */
+function nextOf(pilot: Pilot, m: number, leftS: number): Move | null {
+  const command = pilot.next(leftS);
+  if (command === null) return null;
+  executed.length = lines.length = m;
+  executed.push(command.move);
+  lines.push(command.line);
+  return command.move;
+}
+
+/** Believed heading after a move of the list, or now for a pilot that has been told of it. */
+function believedAfter(plan: TrialPlan, m: number): number {
+  return plan.pilot === null ? plan.headings[m]! : plan.pilot.believedHeadingRad;
+}
+
+function believedBefore(plan: TrialPlan, m: number): number {
+  if (plan.pilot !== null) return plan.pilot.believedHeadingRad;
+  return m === 0 ? plan.entry.headingRad : plan.headings[m - 1]!;
+}
+
+/** With which side the move just planned runs into something solid. */
+function ranInto(plan: TrialPlan, command: Move): "front" | "back" | null {
+  if (!plan.planner.touched || command.kind === "turn" || command.kind === "wait") return null;
+  return command.distanceMm < 0 ? "back" : "front";
+}
+
+/** Seconds of the move that was started: a bumper ends a drive to the wall as soon as the robot is pressed against it. */
+function wholeS(plan: TrialPlan, command: Move): number {
+  const { planner, bumps } = plan;
+  if (command.kind !== "toWall" || !planner.stalled) return profile.durationS;
+  const side = ranInto(plan, command);
+  if (side === null || !bumps[side]) return profile.durationS;
+  return Math.min(profile.durationS, timeOf(planner.stopQ) + BUMP_S);
 }
 
 /** The run is over; the robot stands; whatever still rolls comes to rest. */
-function settle(plan: TrialPlan, t: number): void {
+function settle(plan: TrialPlan, moves: number, t: number): void {
   const { recorder } = watcher;
   profile.hold(SETTLE_S);
   plan.planner.count = 0;
   plan.planner.stopQ = 0;
-  startMove(plan.planner, plan.routine.moves.length, t, 1);
+  startMove(plan.planner, moves, t, 1);
   freeze();
   recorder?.moveBegins(t);
   setRobot(plan.planner, 0);

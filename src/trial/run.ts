@@ -1,12 +1,23 @@
 import type { PointMm } from "../model/zone.ts";
 import { HashSum } from "../num/hash.ts";
+import { RandomStream } from "../num/stream.ts";
 import { bx, by } from "./balls.kernel.ts";
 import type { TrialPlan } from "./compile.ts";
 import { LOSS_REASONS, type TrialBatch, type TrialOutcome } from "./outcome.ts";
 import { Recorder } from "./recorder.ts";
 import type { Recording } from "./recording.ts";
-import { hash, home, homeAtS, restS, result, run } from "./run.kernel.ts";
+import { executed, hash, home, homeAtS, lines, restS, result, run } from "./run.kernel.ts";
+import { STREAMS } from "./streams.ts";
 import { lossOf } from "./verdict.ts";
+
+const stream = new RandomStream();
+
+/** The plan of trial `index`: with the wedge in the corner that is drawn for it, where more than one is allowed. */
+export function planFor(plan: TrialPlan, seed: number, index: number): TrialPlan {
+  if (plan.byCorner.length === 0) return plan;
+  const drawn = stream.open(seed, index, STREAMS.corner).below(plan.byCorner.length);
+  return plan.byCorner[drawn] ?? plan;
+}
 
 /** Placement of trial `index`: drawn, or the plan's own. */
 export function placementOf(plan: TrialPlan, seed: number, index: number): readonly PointMm[] {
@@ -14,7 +25,8 @@ export function placementOf(plan: TrialPlan, seed: number, index: number): reado
 }
 
 /** Runs trial `index` of `seed`: a pure function of plan, seed and index. */
-export function runTrial(plan: TrialPlan, seed: number, index: number): TrialOutcome {
+export function runTrial(whole: TrialPlan, seed: number, index: number): TrialOutcome {
+  const plan = planFor(whole, seed, index);
   const placement = placementOf(plan, seed, index);
   run(plan, seed, index, placement, null);
   return outcomeOf(plan, seed, index, placement);
@@ -22,14 +34,26 @@ export function runTrial(plan: TrialPlan, seed: number, index: number): TrialOut
 
 /** Runs one trial and keeps everything that happened, for playing back. */
 export function recordTrial(
-  plan: TrialPlan,
+  whole: TrialPlan,
   seed: number,
   index: number,
 ): { readonly outcome: TrialOutcome; readonly recording: Recording } {
+  const plan = planFor(whole, seed, index);
   const placement = placementOf(plan, seed, index);
   const recorder = new Recorder(plan.kinds.length);
   run(plan, seed, index, placement, recorder);
-  return { outcome: outcomeOf(plan, seed, index, placement), recording: recorder.finish(restS()) };
+  return {
+    outcome: outcomeOf(plan, seed, index, placement),
+    recording: { ...recorder.finish(restS()), ...decided(plan, whole) },
+  };
+}
+
+/** What a recording says besides of a robot that decides, and of a corner that was drawn. */
+function decided(plan: TrialPlan, whole: TrialPlan): Partial<Recording> {
+  return {
+    ...(plan.pilot === null ? {} : { executed: [...executed], lines: [...lines] }),
+    ...(plan === whole ? {} : { corner: plan.project.zone.wedge.corner }),
+  };
 }
 
 function outcomeOf(
@@ -55,7 +79,7 @@ function outcomeOf(
 }
 
 /** Runs trials from … to − 1 and adds them up. */
-export function runBatch(plan: TrialPlan, seed: number, from: number, to: number): TrialBatch {
+export function runBatch(whole: TrialPlan, seed: number, from: number, to: number): TrialBatch {
   const trials = to - from;
   const delivered = new Uint8Array(trials);
   const timeS = new Float64Array(trials);
@@ -64,9 +88,10 @@ export function runBatch(plan: TrialPlan, seed: number, from: number, to: number
   const sum = new HashSum();
   let jams = 0;
   let stalls = 0;
-  const balls = plan.kinds.length;
+  const balls = whole.kinds.length;
   for (let t = 0; t < trials; t++) {
     const index = from + t;
+    const plan = planFor(whole, seed, index);
     run(plan, seed, index, placementOf(plan, seed, index), null);
     let count = 0;
     let earned = 0;

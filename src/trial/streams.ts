@@ -4,6 +4,10 @@ export const STREAMS = {
   start: 2,
   systematic: 3,
   spread: 4,
+  /** Readings, one after the other. */
+  senses: 5,
+  gyro: 6,
+  corner: 7,
   /** Move i of the routine draws from stream `moves + i`: the same move gets the same luck in every routine. */
   moves: 1000,
 } as const;

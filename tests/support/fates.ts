@@ -27,5 +27,6 @@ export function fateBatch(balls: number, rows: readonly FateRow[], from = 0): Fa
     loss: Uint8Array.from(rows, (row) => (row.loss ? 1 + LOSS_REASONS.indexOf(row.loss) : 0)),
     lossAtS: column((row) => row.lossAtS, Number.NaN),
     lossMove: Int16Array.from(rows, (row) => row.move ?? -1),
+    lossLine: new Int16Array(rows.length).fill(-1),
   };
 }
