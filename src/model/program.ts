@@ -57,8 +57,8 @@ export type Step =
   | {
       readonly kind: "if";
       readonly when: Question;
-      readonly then: readonly Step[];
-      readonly otherwise: readonly Step[];
+      readonly yes: readonly Step[];
+      readonly no: readonly Step[];
     };
 
 export type Program = readonly Step[];
@@ -72,7 +72,7 @@ export const MAX_ROUNDS = 100;
 export function linesOf(program: Program): readonly Step[] {
   return program.flatMap((step): readonly Step[] => {
     if (step.kind === "repeat") return [step, ...linesOf(step.steps)];
-    if (step.kind === "if") return [step, ...linesOf(step.then), ...linesOf(step.otherwise)];
+    if (step.kind === "if") return [step, ...linesOf(step.yes), ...linesOf(step.no)];
     return [step];
   });
 }
@@ -81,7 +81,7 @@ export function linesOf(program: Program): readonly Step[] {
 export function depthOf(program: Program): number {
   return program.reduce((deepest, step) => {
     if (step.kind === "repeat") return Math.max(deepest, 1 + depthOf(step.steps));
-    if (step.kind === "if") return Math.max(deepest, 1 + depthOf(step.then), 1 + depthOf(step.otherwise));
+    if (step.kind === "if") return Math.max(deepest, 1 + depthOf(step.yes), 1 + depthOf(step.no));
     return deepest;
   }, 1);
 }

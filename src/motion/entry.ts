@@ -1,8 +1,20 @@
-import type { Robot } from "../model/robot.ts";
+import type { Entry, Robot } from "../model/robot.ts";
 import { PI } from "../model/units.ts";
 import type { Wall, Zone } from "../model/zone.ts";
 import { wrapAngle } from "../num/elementary.ts";
 import type { Pose } from "./pose.ts";
+
+/** The entry that makes a robot start at a pose of the zone, wherever its doorway is. */
+export function entryAt(zone: Zone, { xMm, yMm, headingRad }: Pose): Entry {
+  const { wall, centreMm } = zone.doorway;
+  const upright = wall === "left" || wall === "right";
+  const insets = { left: xMm, right: zone.widthMm - xMm, bottom: yMm, top: zone.heightMm - yMm };
+  return {
+    alongMm: (upright ? yMm : xMm) - centreMm,
+    insetMm: insets[wall],
+    headingRad: wrapAngle(headingRad - INWARD_RAD[wall]),
+  };
+}
 
 const INWARD_RAD: Record<Wall, number> = { left: 0, bottom: PI / 2, right: PI, top: -PI / 2 };
 

@@ -3,6 +3,7 @@ import type { Routine } from "../model/routine.ts";
 import { FAMILIES } from "./families.ts";
 import { RoutineMaker } from "./maker.ts";
 import { idOf, recipesOf } from "./recipe.ts";
+import { sensingIds } from "./sensing.ts";
 
 /** A pattern that gives no routine for a project. */
 export interface MissingFamily {
@@ -34,7 +35,7 @@ export function makeCatalogue(project: Project): Catalogue {
 
 /** The ids a catalogue is made of; a zone may have no room for some. */
 export function catalogueIds(project: Project): readonly string[] {
-  return recipesOf(project).map(idOf);
+  return [...recipesOf(project).map(idOf), ...sensingIds(project)];
 }
 
 /** The catalogue of what was made for its ids, in their order. */
@@ -45,7 +46,8 @@ export function catalogueOf(made: readonly (Routine | null)[]): Catalogue {
   for (const routine of made) {
     if (routine === null) continue;
     present.add(routine.pattern);
-    const print = JSON.stringify(routine.moves);
+    // A program is what its lines are, not what it drives when it sees nothing.
+    const print = JSON.stringify(routine.program ?? routine.moves);
     if (!seen.has(print)) routines.push(routine);
     seen.add(print);
   }

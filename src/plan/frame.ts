@@ -68,6 +68,25 @@ export function poseInFrame(frame: Frame, zone: Zone, pose: Pose): Pose {
   return { xMm: yMm, yMm: xMm, headingRad: PI / 2 - headingRad };
 }
 
+/** The way back: a place of the frame in the real zone. */
+export function poseFromFrame(frame: Frame, zone: Zone, pose: Pose): Pose {
+  let { xMm, yMm, headingRad } = pose;
+  const { corner } = zone.wedge;
+  if (zone.widthMm >= zone.heightMm !== frame.longFirst) {
+    [xMm, yMm] = [yMm, xMm];
+    headingRad = PI / 2 - headingRad;
+  }
+  if (Y_FIRST[corner]) {
+    yMm = zone.heightMm - yMm;
+    headingRad = 0 - headingRad;
+  }
+  if (X_FIRST[corner]) {
+    xMm = zone.widthMm - xMm;
+    headingRad = PI - headingRad;
+  }
+  return { xMm, yMm, headingRad };
+}
+
 /** Moves planned in the frame, as the real robot has to run them. */
 export function movesFromFrame(frame: Frame, moves: readonly Move[]): readonly Move[] {
   if (!frame.flipped) return moves;

@@ -7,6 +7,7 @@ import { type Frame, movesFromFrame, targetFrame } from "./frame.ts";
 import { pushAlong } from "./pushRun.ts";
 import { idOf, type Recipe, recipeOf, usualSteps } from "./recipe.ts";
 import { type Scene, sceneOf } from "./scene.ts";
+import { makeSensing } from "./sensing.ts";
 
 /** Fewer pushes than this share of the wanted ones, and a variant does not count as its pattern any more. */
 const LEAST_SHARE = 0.5;
@@ -25,7 +26,8 @@ export class RoutineMaker {
   /** @returns null for an id of no recipe, or where the zone has too little room for the pattern */
   make(id: string): Routine | null {
     const recipe = recipeOf(this.project, id);
-    return recipe ? this.makeFrom(recipe) : null;
+    if (recipe) return this.makeFrom(recipe);
+    return makeSensing(this.project, id, (project, blind) => new RoutineMaker(project).make(blind));
   }
 
   private makeFrom(recipe: Recipe): Routine | null {

@@ -89,9 +89,9 @@ export class ProgramWalk {
         }
         return;
       case "if": {
-        const yes = this.holds(step.when);
-        const after = line + 1 + (yes ? 0 : step.then.reduce((sum, inner) => sum + this.sizeOf(inner), 0));
-        yield* this.block(yes ? step.then : step.otherwise, after);
+        const isYes = this.holds(step.when);
+        const after = line + 1 + (isYes ? 0 : step.yes.reduce((sum, inner) => sum + this.sizeOf(inner), 0));
+        yield* this.block(isYes ? step.yes : step.no, after);
         return;
       }
       default:

@@ -1,0 +1,167 @@
+import type { Program, Question, Step } from "../model/program.ts";
+import { ballsOf, type Project } from "../model/project.ts";
+import type { Move, Routine } from "../model/routine.ts";
+import { sensorOf } from "../model/sensor.ts";
+import { PI, RAD_PER_DEG } from "../model/units.ts";
+import { withWedgeIn } from "../model/wedgeCorner.ts";
+import type { Corner } from "../model/zone.ts";
+import { entryAt, entryPose } from "../motion/entry.ts";
+import type { Pose } from "../motion/pose.ts";
+import { Walker } from "../motion/walker.ts";
+import { cornerCheck } from "./cornerCheck.ts";
+import { poseFromFrame, targetFrame } from "./frame.ts";
+import { lookouts } from "./lookout.ts";
+import { nominalMoves } from "./nominalMoves.ts";
+import { sceneOf } from "./scene.ts";
+
+/** Makes a blind routine by id for a project; the catalogue's maker. */
+export type BlindMaker = (project: Project, id: string) => Routine | null;
+
+/** The blind sweeps that may follow the search, by id without speed; the one that does best depends on the zone. */
+const TAILS = { none: "", herd: "herd-all-c2-q-b", fan: "fan-n5-c2-q" } as const;
+type Tail = keyof typeof TAILS;
+const TAIL_NAMES: readonly Tail[] = ["none", "herd", "fan"];
+
+/** Bearing between two readings of a scan, rad: a few of them fall on any ball in range. */
+const READ_EVERY_RAD = 2 * RAD_PER_DEG;
+/** Rounds of looking and fetching at one place. */
+const ROUNDS = 3;
+/** With less time than this left nothing new is looked for, s. */
+const LAST_LOOK_S = 20;
+
+const NONE_SEEN: Question = { ask: { kind: "seen" }, not: true };
+const LATE: Question = { ask: { kind: "shortOfTime", belowS: LAST_LOOK_S }, not: false };
+
+interface Plan {
+  readonly find: boolean;
+  readonly places: number;
+  readonly tail: Tail;
+}
+
+/** Routines that sense, for robots that can; none for the others. Ids are stable. */
+export function sensingIds(project: Project): readonly string[] {
+  const { sensors } = project.robot;
+  const finds = project.rules.wedgeCorners.length > 1;
+  if (finds && sensorOf(sensors, "floor") === undefined) return [];
+  const sees = sensorOf(sensors, "distance") !== undefined;
+  const places = sees ? [1, 2] : finds ? [0] : [];
+  return places.flatMap((count) =>
+    TAIL_NAMES.filter((tail) => tail !== "none" || count > 0).map((tail) =>
+      idOf({ find: finds, places: count, tail }),
+    ),
+  );
+}
+
+function idOf({ find, places, tail }: Plan): string {
+  return `${find ? "find" : "look"}-n${places}-${tail}`;
+}
+
+/** @returns null for an id that is none of the project's, or where there is no room for it */
+export function makeSensing(project: Project, id: string, makeBlind: BlindMaker): Routine | null {
+  if (!sensingIds(project).includes(id)) return null;
+  const [, kind, places, tail] = id.match(/^(find|look)-n(\d)-(\w+)$/) ?? [];
+  const plan: Plan = { find: kind === "find", places: Number(places), tail: tail as Tail };
+  const program = plan.find ? findProgram(project, plan, makeBlind) : lookProgram(project, plan, makeBlind);
+  if (program === null) return null;
+  return {
+    id,
+    pattern: plan.find ? "Find the corner first" : "Look and fetch",
+    label: labelOf(plan),
+    params: { places: plan.places, tail: plan.tail },
+    moves: nominalMoves(project, program),
+    program,
+  };
+}
+
+function labelOf({ find, places, tail }: Plan): string {
+  const parts = [
+    places === 0
+      ? ""
+      : `looks around from ${places === 1 ? "one place" : `${places} places`} and fetches what it sees`,
+    tail === "none" ? "" : `${places === 0 ? "" : "then "}sweeps what is left (${tail})`,
+  ].filter((part) => part !== "");
+  return `${find ? "Find the corner first" : "Look and fetch"}: ${parts.join(", ")}`;
+}
+
+/** Looks around from each place, fetches until nothing is seen any more, and sweeps blindly from the last place. */
+function lookProgram(project: Project, plan: Plan, makeBlind: BlindMaker): Program | null {
+  const { corner } = project.zone.wedge;
+  const frame = targetFrame(project, true);
+  const scene = sceneOf(frame);
+  const speedMmPerS = scene.topSpeedMmPerS;
+  const places = lookouts(scene, plan.places).map((place) =>
+    poseFromFrame(frame, project.zone, { ...place, headingRad: scene.target.headingRad }),
+  );
+  if (places.length < plan.places) return null;
+  const steps = places.flatMap((place) => lookSteps(project, place, corner, speedMmPerS, frame.flipped));
+  const from = places[places.length - 1] ?? entryPose(project.zone, project.robot);
+  const tail = plan.tail === "none" ? [] : tailMoves(project, plan.tail, from, makeBlind);
+  if (tail === null) return null;
+  return [
+    ...steps,
+    ...(places.length > 0 ? [{ kind: "goTo", ...from, speedMmPerS, corner } as const] : []),
+    ...tail,
+  ];
+}
+
+function lookSteps(
+  project: Project,
+  place: Pose,
+  corner: Corner,
+  speedMmPerS: number,
+  flipped: boolean,
+): readonly Step[] {
+  const balls = ballsOf(project).length;
+  const goTo: Step = { kind: "goTo", ...place, speedMmPerS, corner };
+  const scan = scanStep(project, corner, flipped);
+  const fetch: Step = { kind: "fetch", speedMmPerS, corner };
+  const fetchAll: Step = { kind: "repeat", atMost: balls, until: NONE_SEEN, steps: [fetch] };
+  const again: Step = { kind: "if", when: LATE, yes: [], no: [goTo, scan] };
+  return [goTo, scan, { kind: "repeat", atMost: ROUNDS, until: NONE_SEEN, steps: [fetchAll, again] }];
+}
+
+/** Once round, slowly enough for the sensor. */
+function scanStep({ robot }: Project, corner: Corner, flipped: boolean): Step {
+  const readsPerS = sensorOf(robot.sensors, "distance")?.readsPerS ?? 1;
+  const rateRadPerS = Math.min(robot.drive.turnRateRadPerS, READ_EVERY_RAD * readsPerS);
+  return { kind: "scan", angleRad: flipped ? 2 * PI : -2 * PI, rateRadPerS, corner };
+}
+
+/** A blind sweep that starts where the robot stands instead of at the doorway. */
+function tailMoves(project: Project, tail: Tail, from: Pose, makeBlind: BlindMaker): readonly Move[] | null {
+  const { zone, robot, settings } = project;
+  const percent = Math.round(100 * Math.max(...settings.speedFracs));
+  const there = { ...project, robot: { ...robot, entry: entryAt(zone, from) } };
+  return makeBlind(there, `${TAILS[tail]}-v${percent}`)?.moves ?? null;
+}
+
+/** Goes from corner to corner, reads the floor, and does the rest for the corner it has found; the last one needs no look. */
+function findProgram(project: Project, plan: Plan, makeBlind: BlindMaker): Program | null {
+  const corners = project.rules.wedgeCorners;
+  const visit = (left: readonly Corner[], from: Pose): Program | null => {
+    const [next, ...others] = left;
+    if (next === undefined) return [];
+    const known = withWedgeIn(project, next);
+    const rest = (pose: Pose) => restFrom(known, plan, pose, makeBlind);
+    if (others.length === 0) return rest(from);
+    const check = cornerCheck(known, from);
+    if (check === null) return null;
+    const walker = new Walker(known, from);
+    for (const move of [...check.there, ...check.back]) walker.advance(move);
+    const found = rest(walker.pose);
+    const onward = visit(others, walker.pose);
+    if (found === null || onward === null) return null;
+    const when: Question = { ask: { kind: "overWedge" }, not: false };
+    return [
+      ...check.there,
+      { kind: "if", when, yes: [...check.back, ...found], no: [...check.back, ...onward] },
+    ];
+  };
+  return visit(corners, entryPose(project.zone, project.robot));
+}
+
+/** What follows once the corner is known, from a pose. */
+function restFrom(project: Project, plan: Plan, from: Pose, makeBlind: BlindMaker): Program | null {
+  if (plan.places > 0) return lookProgram(project, plan, makeBlind);
+  return tailMoves(project, plan.tail, from, makeBlind);
+}
