@@ -1,6 +1,10 @@
+import type { Program } from "../model/program.ts";
+import type { Routine } from "../model/routine.ts";
+import { programForFile } from "../model/serialiseProgram.ts";
 import { listing } from "../report/coder/listing.ts";
 import { type StepSheet, stepSheet } from "../report/coder/steps.ts";
 import { stepCsv, stepJson, stepRows } from "../report/coder/stepTable.ts";
+import { programText } from "../report/programWords.ts";
 import { findRoutine } from "./findRoutine.ts";
 import type { StepForm } from "./flags.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
@@ -20,10 +24,27 @@ export function stepsCommand(input: StepsInput): number {
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
   const found = findRoutine(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
+  const { program } = found.value;
+  if (program !== undefined) return printProgram(found.value, program, input);
   const sheet = stepSheet(parsed.value, found.value);
   if (input.form === "json") printJson(stepJson(sheet));
   else print(stepText(sheet, input.form));
   return FINE;
+}
+
+/** A routine that decides by what it senses has no list of steps; its lines can be read, or taken over as JSON. */
+function printProgram({ id, label }: Routine, program: Program, { form, json }: StepsInput): number {
+  if (form === "json") {
+    printJson({ routine: { id, label }, program: programForFile(program) });
+    return FINE;
+  }
+  if (form === "table") {
+    print(`${id}: ${label}\n\n${programText(program)}`);
+    return FINE;
+  }
+  const message = "This routine decides by its sensors; it has no list of steps to write in this form.";
+  const issue = { code: "no-list", path: "--form", message, got: form, expected: "table or json" };
+  return reject("the command line", [issue], json);
 }
 
 function stepText(sheet: StepSheet, form: Exclude<StepForm, "json">): string {

@@ -1,5 +1,6 @@
 import type { RatedPlacement } from "../jobs/hardPlacements.ts";
 import { type Failings, findWeakness, SURE_SDS, type Weakness } from "../jobs/weakness.ts";
+import { linesOf } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
@@ -91,7 +92,11 @@ function failingsText(routine: Routine, { seed }: StressInput, failings: Failing
       example === undefined
         ? ""
         : `run ${example.index}${example.timeS === null ? "" : ` at ${example.timeS.toFixed(1)} s`}`;
-    return [lossCountWords(loss, routine.moves), String(loss.balls), play];
+    return [
+      lossCountWords(loss, routine.program ? linesOf(routine.program) : routine.moves),
+      String(loss.balls),
+      play,
+    ];
   });
   const more =
     losses.length > LOSS_ROWS ? [`and ${losses.length - LOSS_ROWS} more; --json lists them all.`] : [];

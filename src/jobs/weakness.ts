@@ -162,10 +162,12 @@ export function failingsOf(
   batches: readonly FateBatch[],
 ): Failings | null {
   if (batches.length === 0) return null;
-  const fates = joinFates(batches);
+  const joined = joinFates(batches);
+  // Each run of a program drives other moves; its lines are what they have in common.
+  const fates = routine.program === undefined ? joined : { ...joined, lossMove: joined.lossLine };
   const { timeLimitS } = project.rules;
   let timeS = 0;
-  const moveEndS = routine.moves.map((move) => {
+  const moveEndS = (routine.program === undefined ? routine.moves : []).map((move) => {
     timeS += moveDurationS(project.robot.drive, move);
     return timeS;
   });
@@ -175,7 +177,10 @@ export function failingsOf(
     delivered: fates.loss.reduce((sum, code) => sum + (code === 0 ? 1 : 0), 0),
     losses: lossesByMove(fates),
     map: heatMap(fates, project.zone),
-    time: timeToHome(fates, Math.max(1, Math.min(timeLimitS, timeS))),
+    time: timeToHome(
+      fates,
+      Math.max(1, routine.program === undefined ? Math.min(timeLimitS, timeS) : timeLimitS),
+    ),
     stop: whenToStop(fates, moveEndS, timeLimitS),
   };
 }

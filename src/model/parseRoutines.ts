@@ -1,8 +1,8 @@
 import { MOVE_KINDS } from "./choices.ts";
-import { radFromDeg } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
-import { MOVE_LIMITS } from "./limits.ts";
+import { moveOfKind } from "./parseMove.ts";
+import { parseProgram } from "./parseProgram.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
 import type { Move, Routine } from "./routine.ts";
 
@@ -39,8 +39,10 @@ function parseRoutine(value: JsonValue, path: string, findings: Findings): Routi
   const moves = fields
     .list("moves", { max: MAX_MOVES, required: true })
     .map((entry, i) => parseMove(entry, `${fields.pathOf("moves")}[${i}]`, findings));
+  const program = fields.has("program") ? parseProgram(fields, "program", findings) : [];
   fields.done();
-  return { id, pattern: OWN_PATTERN, label, params: from === "" ? {} : { from }, moves };
+  const params: Routine["params"] = from === "" ? {} : { from };
+  return { id, pattern: OWN_PATTERN, label, params, moves, ...(program.length === 0 ? {} : { program }) };
 }
 
 function parseMove(value: JsonValue, path: string, findings: Findings): Move {
@@ -51,32 +53,4 @@ function parseMove(value: JsonValue, path: string, findings: Findings): Move {
   const move = moveOfKind(kind, fields, findings);
   fields.done();
   return move;
-}
-
-function moveOfKind(kind: Move["kind"], fields: Fields, findings: Findings): Move {
-  switch (kind) {
-    case "drive":
-      return { kind, ...fields.numbers(MOVE_LIMITS.drive) };
-    case "turn": {
-      const { angleDeg, rateDegPerS } = fields.numbers(MOVE_LIMITS.turn);
-      return { kind, angleRad: radFromDeg(angleDeg), rateRadPerS: radFromDeg(rateDegPerS) };
-    }
-    case "arc": {
-      const { angleDeg, ...rest } = fields.numbers(MOVE_LIMITS.arc);
-      return { kind, ...rest, angleRad: radFromDeg(angleDeg) };
-    }
-    case "toWall": {
-      const move: Move = { kind, ...fields.numbers(MOVE_LIMITS.toWall) };
-      if (move.distanceMm * move.overrunMm >= 0) return move;
-      const message = "The overrun must have the same sign as the distance: both forward or both backward.";
-      const expected = move.distanceMm < 0 ? "0 or less" : "0 or more";
-      const path = fields.pathOf("overrunMm");
-      findings.add({ code: "opposite-signs", path, message, got: `${move.overrunMm} mm`, expected });
-      return move;
-    }
-    case "wait":
-      return { kind, ...fields.numbers(MOVE_LIMITS.wait) };
-    default:
-      return kind satisfies never;
-  }
 }

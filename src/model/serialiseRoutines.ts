@@ -1,13 +1,15 @@
 import { degFromRad } from "./degrees.ts";
 import type { Move, Routine } from "./routine.ts";
+import { programForFile } from "./serialiseProgram.ts";
 
 /** Own routines as they stand in a project file; see parseRoutines. */
 export function routinesForFile(routines: readonly Routine[]) {
-  return routines.map(({ id, label, params, moves }) => ({
+  return routines.map(({ id, label, params, moves, program }) => ({
     id,
     label,
     ...(typeof params.from === "string" ? { from: params.from } : {}),
     moves: moves.map(moveForFile),
+    ...(program === undefined ? {} : { program: programForFile(program) }),
   }));
 }
 

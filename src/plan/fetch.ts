@@ -89,22 +89,22 @@ export class FetchPlanner {
   }
 
   /** null where no way has room. */
-  fetch(from: Pose, ball: PointMm, others: readonly PointMm[], speedMmPerS: number): Fetch | null {
+  wayTo(from: Pose, ball: PointMm, others: readonly PointMm[], speedMmPerS: number): Fetch | null {
     const place = this.seen({ ...ball, headingRad: 0 });
     const rest = others.map((other) => this.seen({ ...other, headingRad: 0 }));
     let rough: Fetch | null = null;
     let found = 0;
-    for (const way of this.tries(place)) {
+    for (const one of this.tries(place)) {
       const builder = this.builderAt(from, speedMmPerS);
-      if (!this.take(builder, way)) continue;
+      if (!this.take(builder, one)) continue;
       const homeAt = this.homeAt(builder.moves, from);
       if (homeAt < 0) continue;
       const heldFrom = this.heldFrom(builder.moves, from, place);
       const moves = movesFromFrame(this.frame, [...builder.moves]);
       const knocks = this.knocks(builder.moves.slice(0, heldFrom), from, rest);
-      const fetch = { moves, durationS: builder.timeS, heldFrom, homeAt, knocks };
-      if (knocks === 0) return fetch;
-      if (rough === null || knocks < rough.knocks) rough = fetch;
+      const way = { moves, durationS: builder.timeS, heldFrom, homeAt, knocks };
+      if (knocks === 0) return way;
+      if (rough === null || knocks < rough.knocks) rough = way;
       if (++found === MOST_FOUND) break;
     }
     return rough;

@@ -74,7 +74,7 @@ export class ProgramWalk {
         return;
       }
       case "fetch":
-        yield* this.fetch(step.corner, step.speedMmPerS, line);
+        yield* this.bringHome(step.corner, step.speedMmPerS, line);
         return;
       case "goTo": {
         const moves = this.world.planner(step.corner).goTo(this.world.pose, step, step.speedMmPerS);
@@ -103,7 +103,7 @@ export class ProgramWalk {
     return this.world.answer(ask) !== not;
   }
 
-  private *fetch(corner: Corner, speedMmPerS: number, line: number): Generator<Command, void, void> {
+  private *bringHome(corner: Corner, speedMmPerS: number, line: number): Generator<Command, void, void> {
     const chosen = this.cheapest(corner, speedMmPerS);
     if (chosen === null) return;
     const { moves, heldFrom, homeAt } = chosen;
@@ -122,9 +122,9 @@ export class ProgramWalk {
     let bestBall: PointMm | null = null;
     for (const ball of world.notes) {
       const others = world.notes.filter((other) => other !== ball);
-      const fetch = planner.fetch(world.pose, ball, others, speedMmPerS);
-      if (fetch === null || (best !== null && priceS(fetch) >= priceS(best))) continue;
-      best = fetch;
+      const way = planner.wayTo(world.pose, ball, others, speedMmPerS);
+      if (way === null || (best !== null && priceS(way) >= priceS(best))) continue;
+      best = way;
       bestBall = ball;
     }
     world.notes = best === null ? [] : world.notes.filter((ball) => ball !== bestBall);

@@ -114,8 +114,8 @@ function lookSteps(
   const balls = ballsOf(project).length;
   const goTo: Step = { kind: "goTo", ...place, speedMmPerS, corner };
   const scan = scanStep(project, corner, flipped);
-  const fetch: Step = { kind: "fetch", speedMmPerS, corner };
-  const fetchAll: Step = { kind: "repeat", atMost: balls, until: NONE_SEEN, steps: [fetch] };
+  const fetchOne: Step = { kind: "fetch", speedMmPerS, corner };
+  const fetchAll: Step = { kind: "repeat", atMost: balls, until: NONE_SEEN, steps: [fetchOne] };
   const again: Step = { kind: "if", when: LATE, yes: [], no: [goTo, scan] };
   return [goTo, scan, { kind: "repeat", atMost: ROUNDS, until: NONE_SEEN, steps: [fetchAll, again] }];
 }

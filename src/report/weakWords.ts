@@ -1,4 +1,4 @@
-import type { Move } from "../model/routine.ts";
+import { isMove, type Step } from "../model/program.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { DriftBudget } from "../score/driftBudget.ts";
 import type { LossCount } from "../score/lossCounts.ts";
@@ -6,18 +6,20 @@ import type { SureCoverage } from "../score/sureCoverage.ts";
 import type { TrackEnd } from "../score/sureTrack.ts";
 import type { StopAdvice } from "../score/timeToHome.ts";
 import { lossTitle } from "./lossWords.ts";
-import { moveWords } from "./moveWords.ts";
+import { lineWords } from "./programWords.ts";
 import { outOf100 } from "./rateWords.ts";
 
-/** "in move 12: drive 300 mm", counted from 1 as the routine's sheet does. */
-export function lossPlaceWords(move: number | null, moves: readonly Move[]): string {
+/** "in move 12: drive 300 mm", counted from 1 as the routine's sheet does; of a program, the line. */
+export function lossPlaceWords(move: number | null, moves: readonly Step[]): string {
   if (move === null) return "in no move";
   const command = moves[move];
-  return command === undefined ? "after the last move" : `in move ${move + 1}: ${moveWords(command)}`;
+  return command === undefined
+    ? "after the last move"
+    : `in ${moves.every(isMove) ? "move" : "line"} ${move + 1}: ${lineWords(command)}`;
 }
 
 /** "slipped off the pusher, in move 12: drive 300 mm" */
-export function lossCountWords({ reason, move }: LossCount, moves: readonly Move[]): string {
+export function lossCountWords({ reason, move }: LossCount, moves: readonly Step[]): string {
   return move === null ? lossTitle(reason) : `${lossTitle(reason)}, ${lossPlaceWords(move, moves)}`;
 }
 

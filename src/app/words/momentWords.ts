@@ -9,10 +9,11 @@ import { moveWords } from "./moveWords.ts";
 /** The move under way: "Move 5 of 23: drive 600 mm". */
 export function moveNowWords(routine: Routine, run: ViewRun, timeS: number): string {
   const index = moveAt(run.recording, timeS);
-  const move = routine.moves[index];
+  const moves = run.recording.executed ?? routine.moves;
+  const move = moves[index];
   if (timeS >= run.recording.durationS) return `The run ends after ${secondsWords(run.recording.durationS)}.`;
   if (!move) return "All moves are done; the balls come to rest.";
-  return `Move ${index + 1} of ${routine.moves.length}: ${moveWords(move)}.`;
+  return `Move ${index + 1} of ${moves.length}: ${moveWords(move)}.`;
 }
 
 /** The whole picture at a second, for people who do not see the drawing. */

@@ -3,6 +3,20 @@ import { type BadFile, bad } from "./badFile.ts";
 const looking = "looking-robot.json";
 const unknown = "unknown-corner.json";
 
+const WAIT = { kind: "wait", durationS: 1 };
+
+function own(program: object[]): object {
+  return { id: "mine", moves: [], program };
+}
+
+function nested(depth: number): object[] {
+  return depth === 0 ? [WAIT] : [{ kind: "repeat", atMost: 2, steps: nested(depth - 1) }];
+}
+
+function block(lines: number): object {
+  return { kind: "repeat", atMost: 2, steps: Array.from({ length: lines }, () => WAIT) };
+}
+
 export const SENSORS: readonly BadFile[] = [
   bad(
     "empty-range",
@@ -73,5 +87,35 @@ export const SENSORS: readonly BadFile[] = [
     "a corner beside the doorway",
     (f) => f.rules.wedgeCorners.push("lower-left"),
     unknown,
+  ),
+  bad(
+    "missing-key",
+    "routines[0].program[0].when",
+    "a question left out",
+    (f) => (f.routines = [own([{ kind: "if", yes: [], no: [] }])]),
+  ),
+  bad(
+    "unknown-choice",
+    "routines[0].program[0].until.ask",
+    "a question nobody can answer",
+    (f) => (f.routines = [own([{ kind: "repeat", atMost: 3, until: { ask: "happy" }, steps: [] }])]),
+  ),
+  bad(
+    "out-of-range",
+    "routines[0].program[0].atMost",
+    "an endless loop",
+    (f) => (f.routines = [own([{ kind: "repeat", atMost: 1e9, steps: [] }])]),
+  ),
+  bad(
+    "nested-too-deep",
+    `routines[0].program[0]${".steps[0]".repeat(7)}.steps`,
+    "nine blocks in each other",
+    (f) => (f.routines = [own(nested(8))]),
+  ),
+  bad(
+    "program-too-long",
+    "routines[0].program[1].steps",
+    "two blocks that are too long together",
+    (f) => (f.routines = [own([block(2500), block(2500)])]),
   ),
 ];

@@ -1,0 +1,34 @@
+import { radFromDeg } from "./degrees.ts";
+import type { Findings } from "./findings.ts";
+import { MOVE_LIMITS } from "./limits.ts";
+import type { Fields } from "./reader.ts";
+import type { Move } from "./routine.ts";
+
+/** The keys of one move, its kind known. */
+export function moveOfKind(kind: Move["kind"], fields: Fields, findings: Findings): Move {
+  switch (kind) {
+    case "drive":
+      return { kind, ...fields.numbers(MOVE_LIMITS.drive) };
+    case "turn": {
+      const { angleDeg, rateDegPerS } = fields.numbers(MOVE_LIMITS.turn);
+      return { kind, angleRad: radFromDeg(angleDeg), rateRadPerS: radFromDeg(rateDegPerS) };
+    }
+    case "arc": {
+      const { angleDeg, ...rest } = fields.numbers(MOVE_LIMITS.arc);
+      return { kind, ...rest, angleRad: radFromDeg(angleDeg) };
+    }
+    case "toWall": {
+      const move: Move = { kind, ...fields.numbers(MOVE_LIMITS.toWall) };
+      if (move.distanceMm * move.overrunMm >= 0) return move;
+      const message = "The overrun must have the same sign as the distance: both forward or both backward.";
+      const expected = move.distanceMm < 0 ? "0 or less" : "0 or more";
+      const path = fields.pathOf("overrunMm");
+      findings.add({ code: "opposite-signs", path, message, got: `${move.overrunMm} mm`, expected });
+      return move;
+    }
+    case "wait":
+      return { kind, ...fields.numbers(MOVE_LIMITS.wait) };
+    default:
+      return kind satisfies never;
+  }
+}
