@@ -1,4 +1,5 @@
 import type { Pose } from "../motion/pose.ts";
+import type { ConvexOutline } from "../motion/surroundings.ts";
 import { cos, sin } from "../num/elementary.ts";
 import { cornersAt, type Face, gapTo, gapToBox, outlineFor } from "./clearance.ts";
 import {
@@ -40,9 +41,7 @@ export function freeOrGrazing(
     const corners = cornersAt(around.whole, pose);
     for (const face of faces) {
       if (face.box !== null || left.includes(face)) continue;
-      const outline = outlineFor(around, face);
-      const toward = towardFace(error, face, outline.radius);
-      if (gapTo(face, cornersAt(outline, pose)) > toward + sight.dipMm + SPARE_MM) continue;
+      if (keepsOff(face, outlineFor(around, face), pose, error, sight.dipMm + SPARE_MM)) continue;
       if (!runsAlong(face, stretch) && !runsSquare(face, stretch)) return "blocked";
       result = "grazing";
     }
@@ -127,7 +126,35 @@ export function largestShift(error: PoseError, radius: number): number {
   return Math.sqrt(x * x + y * y) + radius * headingSize(error);
 }
 
-/** How far it can be shifted toward a face. */
+/**
+ * Whether every corner surely stays off a face. Corner by corner, since an error of heading that brings one nearer takes another
+ * away, and may go together with an error of place.
+ */
+function keepsOff(
+  face: Face,
+  outline: ConvexOutline,
+  pose: Pose,
+  error: PoseError,
+  spareMm: number,
+): boolean {
+  const corners = cornersAt(outline, pose);
+  const gap = gapTo(face, corners);
+  // Far enough off for any corner.
+  if (gap > towardFace(error, face, outline.radius) + spareMm) return true;
+  const tilt = headingSize(error);
+  const second = (outline.radius * tilt * tilt) / 2 + spareMm;
+  for (let i = 0; i + 1 < corners.length; i += 2) {
+    const x = corners[i] ?? 0;
+    const y = corners[i + 1] ?? 0;
+    // A corner at r moves by φ·(−r_y, r_x).
+    const swing = face.ny * (x - pose.xMm) - face.nx * (y - pose.yMm);
+    const nearer = reach(error, face.nx, face.ny, swing).low;
+    if (face.nx * x + face.ny * y - face.offset + Math.min(0, nearer) <= second) return false;
+  }
+  return true;
+}
+
+/** How far any corner can be shifted toward a face. */
 function towardFace(error: PoseError, face: { nx: number; ny: number }, radius: number): number {
   return Math.max(0, -reach(error, face.nx, face.ny, 0).low) + radius * headingSize(error);
 }

@@ -7,7 +7,14 @@ import { CHANGES } from "./changes.ts";
 
 /** What a change makes of a project and a routine, or why it cannot be made, as a plain sentence. */
 export type Changed =
-  | { readonly project: Project; readonly routine: Routine; readonly replans?: boolean }
+  | {
+      readonly project: Project;
+      readonly routine: Routine;
+      /** Plan the routine anew for the changed robot. */
+      readonly replans?: boolean;
+      /** Says more than the change's own title. */
+      readonly title?: string;
+    }
   | { readonly reason: string };
 
 /** Something a team can do: to the robot, to the way it drives, to the routine. */
@@ -39,8 +46,8 @@ export function proposeChanges(project: Project, routine: Routine): readonly Pro
 }
 
 function propose({ id, about, title, apply }: Change, project: Project, routine: Routine): ProposedChange {
-  const head = { id, about, title };
   const changed = apply(project, routine);
+  const head = { id, about, title: ("title" in changed ? changed.title : undefined) ?? title };
   if ("reason" in changed) return { ...head, made: null, reason: changed.reason };
   const [issue] = checkProject(changed.project);
   if (issue !== undefined) return { ...head, made: null, reason: issue.message };

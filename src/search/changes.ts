@@ -3,7 +3,7 @@ import type { Robot, RobotShape } from "../model/robot.ts";
 import type { Move, Routine } from "../model/routine.ts";
 import { asin, cos, sin } from "../num/elementary.ts";
 import type { Change, Changed } from "./change.ts";
-import { squareUpBeforeLast } from "./squareUpBeforeLast.ts";
+import { squareUpAlways, squareUpOnce } from "./squareUp.ts";
 
 const RAD_5_DEG = 0.08726646259971647;
 
@@ -59,7 +59,8 @@ export const CHANGES: readonly Change[] = [
   moveChange("push-longer", "pushing on 20 mm longer at every wall", (move) =>
     move.kind === "toWall" ? { ...move, overrunMm: move.overrunMm + (move.overrunMm < 0 ? -20 : 20) } : move,
   ),
-  { id: "square-up", about: "routine", title: "squaring up before the last run", apply: squareUpBeforeLast },
+  { id: "square-up", about: "routine", title: "squaring up once more", apply: squareUpOnce },
+  { id: "square-up-always", about: "routine", title: "squaring up at every chance", apply: squareUpAlways },
 ];
 
 function shapeChange(id: string, title: string, turn: (shape: RobotShape) => RobotShape | string): Change {

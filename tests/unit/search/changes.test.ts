@@ -64,7 +64,7 @@ describe("what can be changed", () => {
   });
 });
 
-describe("squaring up before the last run", () => {
+describe("squaring up once more", () => {
   const drive = (distanceMm: number): Move => ({ kind: "drive", distanceMm, speedMmPerS: 200 });
   const turn = (angleRad: number): Move => ({ kind: "turn", angleRad, rateRadPerS: 1 });
   const squared = (moves: readonly Move[]) =>
@@ -72,7 +72,9 @@ describe("squaring up before the last run", () => {
 
   test("backs up to the wall behind and comes out again to the same place", () => {
     const moves = [drive(300), turn(-Math.PI / 2), drive(400)];
-    const made = squared(moves)?.made;
+    const change = squared(moves);
+    const made = change?.made;
+    expect(change?.title).toBe("squaring up once more, before move 3");
     expect(made?.routine.moves).toHaveLength(5);
     expect(made?.routine.moves[2]).toMatchObject({ kind: "toWall" });
     const [before, after] = [moves, made?.routine.moves ?? []].map(
@@ -83,8 +85,22 @@ describe("squaring up before the last run", () => {
   });
 
   test("needs a wall square behind, and a run", () => {
-    expect(squared([drive(300), turn(-0.7), drive(400)])?.reason).toMatch(/no wall square behind/);
-    expect(squared([turn(0.1)])?.reason).toMatch(/without a long straight push/);
+    expect(squared([drive(300), turn(-0.7), drive(400)])?.reason).toMatch(/wall square behind/);
+    expect(squared([turn(0.1)])?.made).toBeNull();
+    // The last push has none behind it, the one before has.
+    const moves = [drive(300), turn(-Math.PI / 2), drive(400), turn(0.3), drive(150)];
+    expect(squared(moves)?.title).toMatch(/before move 3$/);
+  });
+
+  test("can be done at every chance, and still ends where it did", () => {
+    const moves = [drive(300), turn(-Math.PI / 2), drive(400), drive(-300), drive(250)];
+    const every = proposeChanges(project, routineOf(moves)).find(({ id }) => id === "square-up-always");
+    expect(every?.title).toBe("squaring up at every chance, 2 times more");
+    expect(every?.made?.routine.moves.filter(({ kind }) => kind === "toWall")).toHaveLength(2);
+    const [before, after] = [moves, every?.made?.routine.moves ?? []].map(
+      (each) => nominalCourse(project, each).end,
+    );
+    expect(after?.xMm).toBeCloseTo(before?.xMm ?? 0, 1);
   });
 });
 
