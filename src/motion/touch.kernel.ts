@@ -81,6 +81,8 @@ function leavingStep(rate: number, curve: number): number {
 }
 
 const state = { x: 0, y: 0, c: 1, s: 0 };
+/** How far the search goes from the state: beyond that any answer does. In an array, so that it is not put on the heap anew at every call. */
+const span = new Float64Array(1);
 
 /**
  * Searches along the motion for at most `length`; fills `out`. Touching faces along which the robot only slides do not
@@ -132,13 +134,16 @@ function testFace(
   const mx = nx * c + ny * s;
   const my = -nx * s + ny * c;
   const base = nx * x + ny * y - offset;
+  const left = span[0]!;
+  const curve = Math.abs(kappa * sigma) + kappa * kappa * outline.radius;
   let safe = Number.POSITIVE_INFINITY;
   for (let i = 0; i < count; i++) {
     const a = vx[i]!;
     const b = vy[i]!;
     const gap = base + mx * a + my * b;
     const rate = mx * (sigma - kappa * b) + my * kappa * a;
-    const curve = Math.abs(kappa * sigma) + kappa * kappa * outline.radius;
+    // Closing and curving on as now it stays clear all the way: no root needed.
+    if (gap + ((rate < 0 ? rate : 0) - 0.5 * curve * left) * left > TOUCH_MM) continue;
     if (gap <= TOUCH_MM) {
       if (rate < -RATE_EPS) return setTouch(out, "plane", ground, nx, ny, offset);
       if (rate <= RATE_EPS) {
@@ -179,17 +184,25 @@ function testPlanes(
 ): number {
   let safe = Number.POSITIVE_INFINITY;
   const { planes } = around;
+  const bow = bowOf(motion, left);
   for (let k = 0; k < planes.length; k++) {
     const plane = planes[k]!;
     const ground = plane.stops === "ground";
     if (ignore !== null && isSameFace(ignore, plane.nx, plane.ny, plane.offset)) continue;
     const radius = ground ? around.ground.radius : around.whole.radius;
     const clear = plane.nx * state.x + plane.ny * state.y - plane.offset - radius;
-    if (clear > left * Math.abs(motion.sigma)) continue;
+    const toward = motion.sigma * (plane.nx * state.c + plane.ny * state.s) * left;
+    if (clear + (toward < 0 ? toward : 0) > bow) continue;
+    span[0] = left;
     safe = Math.min(safe, testFace(around, motion, ground, plane.nx, plane.ny, plane.offset, out));
     if (out.kind !== "none") return 0;
   }
   return safe;
+}
+
+/** How far the origin may come off the straight line ahead within `left`. */
+function bowOf({ sigma, kappa }: Motion, left: number): number {
+  return 0.5 * Math.abs(sigma * kappa) * left * left;
 }
 
 function isSameFace(touch: Touch, nx: number, ny: number, offset: number): boolean {
@@ -205,17 +218,24 @@ function testBoxes(
 ): number {
   let safe = Number.POSITIVE_INFINITY;
   const { boxes } = around;
+  const reach = around.whole.radius + bowOf(motion, left);
+  const aheadX = motion.sigma * state.c * left;
+  const aheadY = motion.sigma * state.s * left;
+  const minX = state.x - reach + (aheadX < 0 ? aheadX : 0);
+  const maxX = state.x + reach + (aheadX > 0 ? aheadX : 0);
+  const minY = state.y - reach + (aheadY < 0 ? aheadY : 0);
+  const maxY = state.y + reach + (aheadY > 0 ? aheadY : 0);
   for (let k = 0; k < boxes.length; k++) {
     const box = boxes[k]!;
-    const dx = Math.max(box.minX - state.x, 0, state.x - box.maxX);
-    const dy = Math.max(box.minY - state.y, 0, state.y - box.maxY);
-    const reach = around.whole.radius + left * Math.abs(motion.sigma);
-    if (dx * dx + dy * dy > reach * reach) continue;
+    if (minX > box.maxX || maxX < box.minX || minY > box.maxY || maxY < box.minY) continue;
+    span[0] = left;
     safe = Math.min(safe, testBox(around, motion, box, out, ignore));
     if (out.kind !== "none") return 0;
   }
   return safe;
 }
+
+const gaps = new Float64Array(4);
 
 /** Separating axes of hull and box: the axis with the widest gap bounds the distance from below. */
 function testBox(
@@ -238,7 +258,10 @@ function testBox(
     minY = Math.min(minY, py);
     maxY = Math.max(maxY, py);
   }
-  const gaps = [minX - box.maxX, box.minX - maxX, minY - box.maxY, box.minY - maxY];
+  gaps[0] = minX - box.maxX;
+  gaps[1] = box.minX - maxX;
+  gaps[2] = minY - box.maxY;
+  gaps[3] = box.minY - maxY;
   let face = 0;
   for (let f = 1; f < 4; f++) if (gaps[f]! > gaps[face]!) face = f;
   const edge = widestEdge(around, box);

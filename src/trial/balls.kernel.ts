@@ -33,6 +33,11 @@ export const mode = new Uint8Array(SLOTS);
 /** 1: the ball stays in touch with the robot during this step; what it closes by then is the step's own doing and does not bounce. */
 export const inHand = new Uint8Array(SLOTS);
 
+/** 1: the ball rides before a face of the robot through this step: its place is that of the face, not that of a free ball. */
+export const rides = new Uint8Array(SLOTS);
+/** Stands for the mode of a riding ball in a recording; it rolls. */
+export const RIDING = 4;
+
 /** Radius, mm. */
 export const radius = new Float64Array(SLOTS);
 /** Mass, kg. */

@@ -15,8 +15,8 @@ import {
   wallBounce,
   wallFriction,
 } from "./balls.kernel.ts";
-import { face, pressFace, strikeBalls, strikeFace } from "./impulse.kernel.ts";
-import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, TOUCH } from "./robot.kernel.ts";
+import { face, pressFace, span, strikeBalls, strikeFace } from "./impulse.kernel.ts";
+import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, robot, TOUCH } from "./robot.kernel.ts";
 import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.kernel.ts";
 
 /**
@@ -26,9 +26,9 @@ import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.k
 
 const MAX_SWEEPS = 30;
 /** Overlap that may stay, mm. */
-const SLOP = 1e-3;
-/** Closing speed that may stay, mm/s: over a contact step it closes 0.2 µm. */
-const SLOW = 0.01;
+const SLOP = 5e-3;
+/** Closing speed that may stay, mm/s: over a ride step it closes 0.05 mm, half the overlap that is allowed. */
+const SLOW = 0.5;
 /** Overlap that makes the step be taken back, mm. */
 const TOO_DEEP = 0.05;
 
@@ -42,6 +42,9 @@ export const standNx = new Float64Array(MAX_BALLS * MAX_WALL_HITS);
 export const standNy = new Float64Array(MAX_BALLS * MAX_WALL_HITS);
 /** 1: the robot touches the ball. */
 export const byRobot = new Uint8Array(MAX_BALLS);
+/** Normal of the face that touches ball i, if it is the only one, in the robot's frame. */
+export const holdNx = new Float64Array(MAX_BALLS);
+export const holdNy = new Float64Array(MAX_BALLS);
 /** 1: the ball was moved or struck in this resolution. */
 export const stirred = new Uint8Array(MAX_BALLS);
 /** Bit j of entry i: balls i and j touch. */
@@ -102,13 +105,18 @@ function meetRobot(i: number, first: boolean): void {
   pushes[i] = 0;
   if (hits === 0) return;
   byRobot[i] = hits > 1 ? 2 : 1;
+  holdNx[i] = robot.c * hitNx[0]! + robot.s * hitNy[0]!;
+  holdNy[i] = robot.c * hitNy[0]! - robot.s * hitNx[0]!;
   for (let h = 0; h < hits; h++) {
     const nx = hitNx[h]!;
     const ny = hitNy[h]!;
     const gap = hitGap[h]!;
     const ux = hitVx[h]!;
     const uy = hitVy[h]!;
-    if (gap < 0) shove(i, nx, ny, -gap);
+    const held = inHand[i] === 1;
+    const back = held ? span[1]! : 0;
+    // The push of the whole step moved the ball along the normals of the whole step, the first ones longest: as if at a third.
+    if (gap < 0) shove(i, nx + (4 / 3) * back * ny, ny - (4 / 3) * back * nx, -gap);
     if (pushes[i]! < MAX_PUSHES && ux * nx + uy * ny > PUSH_EPS) {
       const at = i * MAX_PUSHES + pushes[i]!++;
       pushNx[at] = nx;
@@ -118,9 +126,9 @@ function meetRobot(i: number, first: boolean): void {
     face[1] = ny;
     face[2] = ux;
     face[3] = uy;
-    const held = inHand[i] === 1;
     face[4] = first && !held ? robotBounce[i]! : 0;
     face[5] = robotFriction[i]!;
+    face[6] = back;
     const closing = held && mode[i] === ROLLING ? pressFace(i) : strikeFace(i);
     if (closing > 0) stirred[i] = 1;
     if (closing > SLOW) dirty = true;
@@ -142,6 +150,7 @@ function meetWalls(i: number, first: boolean): void {
     face[2] = face[3] = 0;
     face[4] = first ? wallBounce[i]! : 0;
     face[5] = wallFriction[i]!;
+    face[6] = 0;
     const closing = strikeFace(i);
     if (closing > 0) stirred[i] = 1;
     if (closing > SLOW) dirty = true;

@@ -10,7 +10,9 @@ import {
   phaseOf,
   REST,
   radius,
+  rides,
   roam,
+  rollDecel,
   sx,
   sy,
   vx,
@@ -27,21 +29,26 @@ import {
   timeOf,
 } from "./clock.kernel.ts";
 import { byRobot, clearContacts, isTooDeep, pairBits, resolve, stands, stirred } from "./contact.kernel.ts";
+import { touchAt } from "./firstTouch.kernel.ts";
 import { span } from "./impulse.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
-import { own, pairTime } from "./pairs.kernel.ts";
-import { found, hitTime, NEAR, partAccel, probe, robot, safeFor, touchAt } from "./robot.kernel.ts";
-import { isThroughDoor, wallTime } from "./walls.kernel.ts";
+import { pairTime } from "./pairs.kernel.ts";
+import { beginRide, bendLoss, endRide, rideTime } from "./ride.kernel.ts";
+import { FREE, found, hitTime, NEAR, partAccel, probe, robot, SAFE, safeFor } from "./robot.kernel.ts";
+import { ANSWER, ASK_LIMIT, ASK_PUSHED, ASK_STEP, ask, isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
   depthOf,
   edgeDepth,
+  HAND_LIP_STEP_S,
   HAND_SLOPE_STEP_S,
   holds,
   isHeld,
+  LIP_STEP_S,
   lipBlocks,
   onSlope,
   onWedge,
+  overLip,
   pullAt,
   roamSlope,
   SLOPE_STEP_S,
@@ -73,7 +80,7 @@ const touchQ = new Float64Array(MAX_BALLS);
 const fromX = new Float64Array(MAX_BALLS);
 const fromY = new Float64Array(MAX_BALLS);
 
-/** Called after each step, with the second of the move; may record, count and judge. */
+/** Called before and after each step, with the second of the move; may record, count and judge. */
 export interface Watcher {
   stepBegins(t: number): void;
   stepEnded(t: number): void;
@@ -81,6 +88,8 @@ export interface Watcher {
 }
 
 let balls = 0;
+/** Bit i: the robot touches ball i. */
+let pushers = 0;
 
 export function useBalls(n: number): void {
   balls = n;
@@ -101,8 +110,8 @@ export function runMove(planner: PathTracer, durationS: number, watcher: Watcher
     if (awake[i] === 0) touchQ[i] = mode[i] === OUT ? Number.POSITIVE_INFINITY : firstTouch(i, 0);
   }
   while (t < durationS) {
-    watcher.stepBegins(t);
     const h = Math.min(chooseStep(t, durationS - t), durationS - t);
+    watcher.stepBegins(t);
     step(planner, t, h, watcher);
     t = h === durationS - t ? durationS : t + h;
     watcher.stepEnded(t);
@@ -134,6 +143,7 @@ function chooseStep(t: number, left: number): number {
       contact[0] = 0;
     }
   }
+  for (let i = 0; i < balls; i++) rides[i] = 0;
   if (!moving) return h;
   if (q < move.stopQ) {
     h = Math.min(h, phaseEnd(t) - t);
@@ -145,33 +155,58 @@ function chooseStep(t: number, left: number): number {
   }
   let lasting = false;
   let squeezed = false;
+  pushers = 0;
+  for (let i = 0; i < balls; i++) if (byRobot[i] !== 0) pushers |= 1 << i;
+  let lag = settings.rideStepS;
   for (let i = 0; i < balls; i++) {
     if (awake[i] === 0) continue;
-    h = Math.min(h, ballTime(i, h));
-    if (found.lasting) {
+    contact[1] = h;
+    ballTime(i);
+    h = contact[1]!;
+    if (found.lasting && rides[i] === 0) {
       lasting = true;
+      lag = Math.min(lag, (LAG * Math.sqrt(vx[i]! * vx[i]! + vy[i]! * vy[i]!)) / rollDecel[i]!);
       if (stands[i]! > 0 || pairBits[i] !== 0) squeezed = true;
     }
   }
   if (lasting) {
-    const turning = robot.rate > 0 && Math.abs(robot.kappa) * robot.top * settings.rideStepS > STRAIGHT_RAD;
-    h = Math.min(h, squeezed || turning || robot.accel < 0 ? settings.contactStepS : settings.rideStepS);
+    h = Math.min(h, squeezed || robot.accel < 0 ? settings.contactStepS : carryStep(lag));
   }
   return h < MIN_STEP_S ? MIN_STEP_S : h;
 }
 
-/** A ride step during which the robot turns less than this counts as straight, rad. */
-const STRAIGHT_RAD = 2e-3;
+/** Turning as fast as this, rad/s, the robot takes the contact step; slower, a step in which it turns as far, up to the ride step. */
+const FAST_TURN = 5;
+/** A carried ball is to lose no more than this share of its speed to the floor before the face makes up for it, unless the contact step is shorter. */
+const LAG = 0.1;
 
-/** What the last chooseStep found: the earliest time at which anything may touch, s; 0 while anything stays in touch. */
-const contact = new Float64Array(1);
+/** Step while the robot carries a ball at an even pace or speeding up: what it does to it in a turn goes by the angle. */
+function carryStep(lag: number): number {
+  const turn = robot.rate > 0 ? Math.abs(robot.kappa) * robot.top : 0;
+  const step = Math.min(lag, (settings.contactStepS * FAST_TURN) / (turn + 1e-9));
+  return step > settings.contactStepS ? step : settings.contactStepS;
+}
 
-/** Time within which awake ball i meets nothing new; sets found.lasting if it stays in touch with the robot. */
-function ballTime(i: number, limit: number): number {
+/** What the last chooseStep found: the earliest time at which anything may touch, s; 0 while anything stays in touch. Then the step as far as it has been chosen, s. */
+const contact = new Float64Array(2);
+const own = new Float64Array(3);
+
+/** Shortens the step to the time within which awake ball i meets nothing new; sets found.lasting if it stays in touch with the robot. */
+function ballTime(i: number): void {
+  const limit = contact[1]!;
   phaseOf(i, own);
+  const ride = rideTime(i, settings.rideStepS);
+  if (ride > 0) own[0] = own[1] = 0;
+  const pulled = onSlope(i);
+  if (pulled) {
+    const pull = pullAt(i, depthOf(i));
+    own[0]! -= pull * wedge.nx;
+    own[1]! -= pull * wedge.ny;
+  }
   const ax = own[0]!;
   const ay = own[1]!;
-  const endS = own[2]! > 0 ? own[2]! : Number.POSITIVE_INFINITY;
+  // On a slope the pull goes on when the free phase has ended, again and again for a ball that creeps: the slope step looks after it.
+  const endS = own[2]! > 0 && !pulled ? own[2]! : Number.POSITIVE_INFINITY;
   const brake = Math.sqrt(ax * ax + ay * ay);
   const dx = bx[i]! - robot.x;
   const dy = by[i]! - robot.y;
@@ -183,24 +218,37 @@ function ballTime(i: number, limit: number): number {
   probe[4] = c * ax + s * ay;
   probe[5] = -s * ax + c * ay;
   probe[6] = radius[i]!;
-  // A ball in hand is looked at again after a ride step at the latest; a free one at the end of its phase.
-  probe[7] = Math.min(limit, byRobot[i] !== 0 ? settings.rideStepS : endS);
+  const touching = byRobot[i] !== 0 || (pairBits[i]! & pushers) !== 0;
+  // A ball in hand, or against one that the robot touches, is looked at again after a ride step at the latest; a free one at the end of its phase.
+  probe[7] = Math.min(limit, ride > 0 ? ride : touching ? settings.rideStepS : endS);
   probe[8] = NEAR;
+  probe[FREE] = !touching && !(pulled && overLip(depthOf(i))) ? 1 : 0;
   found.closing = false;
-  let meets = safeFor();
+  safeFor();
+  let meets = probe[SAFE]!;
   const lasting = found.lasting;
+  rides[i] = ride > 0 && lasting ? 1 : 0;
   // At its own limit nothing was found to touch.
   if (lasting) contact[0] = 0;
   let h = Math.min(limit, meets);
   if (meets >= probe[7]!) meets = Number.POSITIVE_INFINITY;
-  // A ball in hand changes between sliding and rolling all the time: free motion takes that in its stride.
-  if (!lasting) h = Math.min(h, endS);
-  const pushed = lasting ? brake + partAccel() + 1e-3 : 0;
-  meets = Math.min(meets, wallTime(i, ax, ay, pushed, h));
-  h = Math.min(h, meets, wedgeTime(i, ax, ay));
+  // It changes between sliding and rolling all the time: free motion takes that in its stride.
+  if (!lasting && !touching) h = Math.min(h, endS);
+  const pushed = lasting || touching ? brake + partAccel() + 1e-3 : 0;
+  ask[0] = ax;
+  ask[1] = ay;
+  ask[ASK_PUSHED] = pushed;
+  ask[ASK_LIMIT] = h;
+  ask[ASK_STEP] = settings.contactStepS;
+  wallTime(i);
+  meets = Math.min(meets, ask[ANSWER]!);
+  wedgeTime(i);
+  h = Math.min(h, meets, ask[ANSWER]!);
   for (let j = 0; j < balls; j++) {
     if (j === i || mode[j] === OUT || (awake[j] === 1 && j < i)) continue;
-    const t = pairTime(i, j, brake + pushed, h, settings.contactStepS);
+    ask[ASK_LIMIT] = h;
+    pairTime(i, j);
+    const t = ask[ANSWER]!;
     if (t < meets) meets = t;
     if (t < h) h = t;
   }
@@ -209,35 +257,45 @@ function ballTime(i: number, limit: number): number {
   if (meets < contact[0]!) contact[0] = meets;
   found.lasting = lasting;
   inHand[i] = lasting ? 1 : 0;
-  return h;
+  contact[1] = h;
 }
 
-/** Time to the wedge's edge, to the line that counts, and on a slope the slope step. */
-function wedgeTime(i: number, ax: number, ay: number): number {
+/** Time to the wedge's edge, to the line that counts, and on a slope the slope step; question and answer in `ask`. */
+function wedgeTime(i: number): void {
+  ask[ANSWER] = Number.POSITIVE_INFINITY;
   const d = depthOf(i);
   const rate = vx[i]! * wedge.nx + vy[i]! * wedge.ny;
-  const bend = ax * wedge.nx + ay * wedge.ny;
+  const bend = ask[0]! * wedge.nx + ask[1]! * wedge.ny;
   if (onWedge[i] === 0) {
-    if (lipBlocks[i] === 1) return Number.POSITIVE_INFINITY;
+    if (lipBlocks[i] === 1) return;
     const gap = edgeDepth[i]! - d;
-    return gap > 0 ? hitTime(gap, -rate, -bend) : Number.POSITIVE_INFINITY;
+    if (gap > 0) ask[ANSWER] = hitTime(gap, -rate, -bend);
+    return;
   }
   const pull = wedge.raised ? pullAt(i, d) : 0;
   let h = Number.POSITIVE_INFINITY;
   if (pull !== 0) {
-    // What may touch is told from free motion on the level; here the face pulls, too.
-    contact[0] = 0;
+    // What may touch is told from even pull; over a lip it changes.
+    if (overLip(d)) contact[0] = 0;
     // Where a face begins and ends the pull changes at once: a step ends there.
-    h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend - pull), lineTime(d, rate, bend - pull));
-    h = Math.min(h, lineTime(d - wedge.run, rate, bend - pull)) + 1e-9;
+    h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend), lineTime(d, rate, bend));
+    h = Math.min(h, lineTime(d - wedge.run, rate, bend)) + 1e-9;
     // In the robot's hands the face sets the pace, not the slope.
-    const step = found.lasting ? HAND_SLOPE_STEP_S : SLOPE_STEP_S;
-    return h < step ? h : step;
+    const lip = overLip(d);
+    const step = found.lasting
+      ? lip
+        ? HAND_LIP_STEP_S
+        : HAND_SLOPE_STEP_S
+      : lip
+        ? LIP_STEP_S
+        : SLOPE_STEP_S;
+    ask[ANSWER] = h < step ? h : step;
+    return;
   }
   // Inside: the way out over the edge, down from the level part, or over the line at which it counts as home.
   h = Math.min(h, lineTime(d - edgeDepth[i]!, rate, bend));
   if (wedge.raised) h = Math.min(h, lineTime(d - wedge.run, rate, bend));
-  return Math.min(h, lineTime(d - (wedge.wholly ? radius[i]! : 0), rate, bend)) + 1e-9;
+  ask[ANSWER] = Math.min(h, lineTime(d - (wedge.wholly ? radius[i]! : 0), rate, bend)) + 1e-9;
 }
 
 /** Time until a depth difference `gap` closes, from either side. */
@@ -256,20 +314,24 @@ function step(planner: PathTracer, t: number, h: number, watcher: Watcher): void
   for (let i = 0; i < balls; i++) {
     fromX[i] = bx[i]!;
     fromY[i] = by[i]!;
+    if (rides[i] === 1) beginRide(i, h);
   }
-  const { sigma, kappa } = robot;
+  const { sigma, kappa, heading } = robot;
   setRobot(planner, t + h);
   const sigmaOn = robot.sigma;
   const kappaOn = robot.kappa;
   const rateOn = robot.rate;
   setArrival(t + h, q0, sigma, kappa);
+  span[0] = h;
+  span[1] = 0.5 * (robot.heading - heading);
   for (let i = 0; i < balls; i++) {
     if (awake[i] === 0) continue;
-    if (onSlope(i)) roamSlope(i, h);
+    if (rides[i] === 1) endRide(i, h);
+    else if (onSlope(i)) roamSlope(i, h);
     else roam(i, h);
+    if (inHand[i] === 1) bendLoss(i, h, span[1]!);
   }
   clearContacts(balls);
-  span[0] = h;
   // Nothing can have come into touch: nothing to put right.
   const quiet = h < contact[0]!;
   const deepest = quiet ? 0 : resolve(balls);

@@ -26,10 +26,11 @@ import {
 export const NO_BOUNCE = 10;
 
 /**
- * The face that `strikeFace` strikes with: unit normal toward the ball, velocity, restitution, friction. In an array, since
+ * The face that `strikeFace` strikes with: unit normal toward the ball, velocity, restitution, friction, and by how much the
+ * face has turned since the middle of the time it pressed, rad: that long its push was along the normal it had then. In an array, since
  * numbers handed to a function that is not inlined are put on the heap one by one.
  */
-export const face = new Float64Array(6);
+export const face = new Float64Array(7);
 
 /** Strikes ball i with `face`. Returns the closing speed it met, mm/s, 0 if none. */
 export function strikeFace(i: number): number {
@@ -55,8 +56,9 @@ export function strikeFace(i: number): number {
     if (lateral > 0) jt = -jt;
     if (vertical > 0) jz = -jz;
   }
-  vx[i]! += jn * nx - jt * ny;
-  vy[i]! += jn * ny + jt * nx;
+  const back = face[6]!;
+  vx[i]! += jn * (nx + back * ny) - jt * ny;
+  vy[i]! += jn * (ny - back * nx) + jt * nx;
   sx[i]! += (jz / k) * nx;
   sy[i]! += (jz / k) * ny;
   if (jz < 0) pressFloor(i, -jz);
@@ -64,8 +66,11 @@ export function strikeFace(i: number): number {
   return -wn;
 }
 
-/** Seconds of the step whose contacts are put right: how long the floor has had to act on a ball that stays in touch. */
-export const span = new Float64Array(1);
+/**
+ * The step whose contacts are put right: its seconds, how long the floor has had to act on a ball that stays in touch, and
+ * half the angle by which the robot turned in it, rad.
+ */
+export const span = new Float64Array(2);
 
 /**
  * Strikes rolling ball i, which has been in touch with `face` all through the step. What it closes is what the floor and
@@ -97,8 +102,9 @@ export function pressFace(i: number): number {
     aside += (rollCoeff[i]! * down * push * Math.abs(lateral)) / slip;
     if (lateral > 0) aside = -aside;
   }
-  vx[i]! += -wn * nx - aside * ny;
-  vy[i]! += -wn * ny + aside * nx;
+  const back = face[6]!;
+  vx[i]! += -wn * (nx + back * ny) - aside * ny;
+  vy[i]! += -wn * (ny - back * nx) + aside * nx;
   sx[i] = vx[i]!;
   sy[i] = vy[i]!;
   settleMode(i);

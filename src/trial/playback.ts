@@ -8,6 +8,7 @@ import {
   mode,
   OUT,
   REST,
+  RIDING,
   ROLLING,
   roam,
   rollDecel,
@@ -111,11 +112,13 @@ function roamFrom(recording: Recording, frame: number, ball: number, dt: number)
   vy[SLOT] = num(frames, at + 3);
   sx[SLOT] = num(frames, at + 4);
   sy[SLOT] = num(frames, at + 5);
-  mode[SLOT] = num(frames, at + 6);
+  const riding = num(frames, at + 6) === RIDING;
+  mode[SLOT] = riding ? ROLLING : num(frames, at + 6);
   inertia[SLOT] = num(ballConstants, constants + 1);
   rollDecel[SLOT] = num(ballConstants, constants + 2);
   slideDecel[SLOT] = num(ballConstants, constants + 3);
-  if (dt > 0) roam(SLOT, dt);
+  // A riding ball goes as straight and evenly as the robot: the shift to its next place is all there is.
+  if (dt > 0 && !riding) roam(SLOT, dt);
   const now = mode[SLOT];
   return now === OUT ? "out" : now === REST ? "rest" : now === ROLLING ? "rolling" : "sliding";
 }

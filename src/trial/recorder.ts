@@ -1,5 +1,19 @@
 import { PIECE } from "../motion/path.kernel.ts";
-import { bx, by, inertia, mode, radius, rollDecel, slideDecel, sx, sy, vx, vy } from "./balls.kernel.ts";
+import {
+  bx,
+  by,
+  inertia,
+  mode,
+  RIDING,
+  radius,
+  rides,
+  rollDecel,
+  slideDecel,
+  sx,
+  sy,
+  vx,
+  vy,
+} from "./balls.kernel.ts";
 import { move, profile, progressAt } from "./clock.kernel.ts";
 import type { Recording, RunEvent } from "./recording.ts";
 
@@ -49,7 +63,8 @@ export class Recorder {
   frame(timeS: number): void {
     this.frameTimeS.push(timeS);
     for (let i = 0; i < this.balls; i++) {
-      this.frames.push(at(bx, i), at(by, i), at(vx, i), at(vy, i), at(sx, i), at(sy, i), at(mode, i));
+      this.frames.push(at(bx, i), at(by, i), at(vx, i), at(vy, i), at(sx, i), at(sy, i));
+      this.frames.push(at(rides, i) === 1 ? RIDING : at(mode, i));
     }
   }
 

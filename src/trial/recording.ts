@@ -25,7 +25,7 @@ export interface Recording {
   readonly ballCount: number;
   /** Start second of each frame, increasing. */
   readonly frameTimeS: Float64Array;
-  /** FRAME_STRIDE numbers a ball and frame: x, y, vx, vy, roll x, roll y, mode (balls.kernel.ts). */
+  /** FRAME_STRIDE numbers a ball and frame: x, y, vx, vy, roll x, roll y, mode (balls.kernel.ts, RIDING among them). */
   readonly frames: Float64Array;
   /** BALL_STRIDE numbers a ball: radius mm, k, rolling deceleration, sliding deceleration mm/s². */
   readonly ballConstants: Float64Array;

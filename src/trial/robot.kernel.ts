@@ -1,13 +1,11 @@
 import type { RobotOutline } from "../model/outline.ts";
-import { MAX_PIECES, PIECE, posePiece } from "../motion/path.kernel.ts";
-import { advancePose } from "../motion/touch.kernel.ts";
 import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
 
 /**
  * The moving robot as the balls meet it: footprint edges in the robot frame, pose and velocity of the present instant,
  * distance from a ball to every edge, and how long nothing can touch. Touching is decided per edge (each edge is convex;
  * the footprint need not be), in the robot frame, so that its constants are computed once per design.
- * Over 300 lines: contacts, approach bounds and the search for a first touch share the edges' arrays, kept private here.
+ * Over 300 lines: contacts and approach bounds share the edges and the robot's motion.
  */
 
 const MAX_EDGES = 128;
@@ -28,11 +26,12 @@ export const shape = {
   /** Largest distance of a vertex from the robot's origin. */
   farthest: 0,
 };
-const ax = new Float64Array(MAX_EDGES);
-const ay = new Float64Array(MAX_EDGES);
-const ex = new Float64Array(MAX_EDGES);
-const ey = new Float64Array(MAX_EDGES);
-const len = new Float64Array(MAX_EDGES);
+/** Edge k of the footprint: its start, unit direction and length, robot frame. */
+export const edgeX = new Float64Array(MAX_EDGES);
+export const edgeY = new Float64Array(MAX_EDGES);
+export const edgeDx = new Float64Array(MAX_EDGES);
+export const edgeDy = new Float64Array(MAX_EDGES);
+export const edgeLen = new Float64Array(MAX_EDGES);
 /** 1: the footprint turns left at the start of the edge, so that the vertex itself can be touched. */
 const convex = new Uint8Array(MAX_EDGES);
 
@@ -61,13 +60,13 @@ export function loadShape(outline: RobotOutline): void {
     const a = points[i]!;
     const b = points[(i + 1) % n]!;
     const before = points[(i + n - 1) % n]!;
-    ax[i] = a.xMm;
-    ay[i] = a.yMm;
+    edgeX[i] = a.xMm;
+    edgeY[i] = a.yMm;
     const dx = b.xMm - a.xMm;
     const dy = b.yMm - a.yMm;
-    len[i] = Math.sqrt(dx * dx + dy * dy);
-    ex[i] = dx / len[i]!;
-    ey[i] = dy / len[i]!;
+    edgeLen[i] = Math.sqrt(dx * dx + dy * dy);
+    edgeDx[i] = dx / edgeLen[i]!;
+    edgeDy[i] = dy / edgeLen[i]!;
     convex[i] = (a.xMm - before.xMm) * dy - (a.yMm - before.yMm) * dx > 0 ? 1 : 0;
     shape.minX = Math.min(shape.minX, a.xMm);
     shape.maxX = Math.max(shape.maxX, a.xMm);
@@ -107,9 +106,9 @@ export function contactsOf(i: number): number {
   let hits = 0;
   const n = shape.count;
   for (let k = 0; k < n && hits < MAX_HITS; k++) {
-    const qx = px - ax[k]!;
-    const qy = py - ay[k]!;
-    const along = qx * ex[k]! + qy * ey[k]!;
+    const qx = px - edgeX[k]!;
+    const qy = py - edgeY[k]!;
+    const along = qx * edgeDx[k]! + qy * edgeDy[k]!;
     let nx: number;
     let ny: number;
     let gap: number;
@@ -117,7 +116,11 @@ export function contactsOf(i: number): number {
       // The vertex belongs to this edge only if the edge before it does not hold the nearest point.
       if (convex[k] === 0) continue;
       const before = k === 0 ? n - 1 : k - 1;
-      if ((px - ax[before]!) * ex[before]! + (py - ay[before]!) * ey[before]! < len[before]!) continue;
+      if (
+        (px - edgeX[before]!) * edgeDx[before]! + (py - edgeY[before]!) * edgeDy[before]! <
+        edgeLen[before]!
+      )
+        continue;
       const d2 = qx * qx + qy * qy;
       if (d2 > near * near || d2 === 0) continue;
       const d = Math.sqrt(d2);
@@ -125,12 +128,12 @@ export function contactsOf(i: number): number {
       ny = qy / d;
       gap = d - r;
     } else {
-      if (along > len[k]!) continue;
+      if (along > edgeLen[k]!) continue;
       // Outward normal of a counter-clockwise outline: (ey, −ex).
-      const d = qx * ey[k]! - qy * ex[k]!;
+      const d = qx * edgeDy[k]! - qy * edgeDx[k]!;
       if (d > near || d <= 0) continue;
-      nx = ey[k]!;
-      ny = -ex[k]!;
+      nx = edgeDy[k]!;
+      ny = -edgeDx[k]!;
       gap = d - r;
     }
     putHit(hits++, px, py, nx, ny, gap, r);
@@ -207,25 +210,31 @@ export function partAccel(): number {
 export const found = { lasting: false, closing: false };
 /** Pairs that part slower than this stay in contact, mm/s: they would meet again within a few steps. */
 export const LASTING = 2;
-/** Pairs nearer than this, mm, and closing or parting slower than SLOW, mm/s, are left to the contact step: no more than 0.2 mm deep by then. */
-export const NEAR = 0.05;
+/** Pairs nearer than this, mm, and closing or parting slower than SLOW, mm/s, are left to the contact step: a ball in the corner of two faces is on one and next to the other. */
+export const NEAR = 0.3;
 const SLOW = 10;
+/** How deep a ball may come in, mm, where bounds tell when: a fifth of the overlap that is allowed. Ending short of the touch instead took up to five more steps a touch. */
+const GIVE_MM = 0.02;
 
 /**
  * Arguments of `safeFor`: place, velocity and acceleration of the ball in the robot frame, its radius, the limit, and the gap
- * below which a slowly closing pair counts as touching already.
+ * below which a slowly closing pair counts as touching already; then whether the
+ * ball is free to follow its acceleration (1) or carried, and a place for the answer.
  * In an array, since numbers handed to a function that is not inlined are put on the heap one by one.
  */
-export const probe = new Float64Array(9);
+export const probe = new Float64Array(11);
+export const FREE = 9;
+export const SAFE = 10;
 
 /**
  * Time within which the ball in `probe`, at (px, py), moving with (ux, uy) and accelerating with (gx, gy), all in the robot frame, cannot
- * come into touch with any edge; at most `limit`. Along the fixed direction from the nearest point of an edge to the
+ * come into touch with any edge, put into probe[SAFE]; at most `limit`. Along the fixed direction from the nearest point of an edge to the
  * ball, the edge advances by no more than its faster end does: gap + closing·t + bend·t²/2 stays ≥ 0 until the root, with
  * the ramp in `bend` exactly and turning by a bound. A ball that is carried brakes less than freely: only a pull
- * toward the edge counts.
+ * toward the edge counts. For a free ball before a face that goes straight on the root is the touch itself; else the step
+ * may end GIVE_MM too late.
  */
-export function safeFor(): number {
+export function safeFor(): void {
   const px = probe[0]!;
   const py = probe[1]!;
   const ux = probe[2]!;
@@ -235,6 +244,7 @@ export function safeFor(): number {
   const r = probe[6]!;
   const limit = probe[7]!;
   const near = probe[8]!;
+  const free = probe[FREE]! === 1;
   const { sigma, kappa, rate, accel, top } = robot;
   const spin = kappa < 0 ? -kappa : kappa;
   const turning = top * top * spin * ((sigma < 0 ? -sigma : sigma) + spin * shape.farthest);
@@ -248,8 +258,10 @@ export function safeFor(): number {
     const pull = (gx * ox + gy * oy) / o;
     const bend = (pull < 0 ? pull : 0) - accel * face - turning;
     const closing = (ux * ox + uy * oy) / o - rate * face;
-    if (wide + (closing < 0 ? closing * limit : 0) + (bend < 0 ? 0.5 * bend * limit * limit : 0) > 0)
-      return limit;
+    if (wide + (closing < 0 ? closing * limit : 0) + (bend < 0 ? 0.5 * bend * limit * limit : 0) > 0) {
+      probe[SAFE] = limit;
+      return;
+    }
   }
   let safe = limit;
   const n = shape.count;
@@ -257,22 +269,29 @@ export function safeFor(): number {
   // Velocity in the turning robot frame, where the edges stand still.
   const wx = ux - rate * sigma + omega * py;
   const wy = uy - omega * px;
-  const swing = turnBound(px, py, wx, wy, gx, gy);
+  const span = spin * top > TURN_SPAN_RAD / TURN_SPAN_S ? TURN_SPAN_RAD / (spin * top) : TURN_SPAN_S;
+  const swing = turnBound(px, py, wx, wy, gx, gy, span);
+  const give = near > 0 && (swing > 0 || !free) ? GIVE_MM : -0.5 * TOUCH;
   // Edges farther than ball and robot can come together within the limit are passed over without a root.
   const lever = (sigma < 0 ? -sigma : sigma) + spin * shape.farthest;
   const ramp = accel < 0 ? -accel : accel;
+  const own = Math.sqrt(gx * gx + gy * gy);
   const travel =
-    limit * (Math.sqrt(ux * ux + uy * uy) + rate * lever) +
-    0.5 * limit * limit * (Math.sqrt(gx * gx + gy * gy) + ramp * lever + turning);
+    swing > 0 && limit > span
+      ? limit * (Math.sqrt(ux * ux + uy * uy) + rate * lever) +
+        0.5 * limit * limit * (own + ramp * lever + turning)
+      : // In the robot's frame, where the edges stand still; not turning (or next to it), its parts go alike.
+        limit * (Math.sqrt(wx * wx + wy * wy) + (swing > 0 ? 0 : 2 * rate * spin * shape.farthest)) +
+        0.5 * limit * limit * (swing > 0 ? swing : own + ramp * lever + turning);
   const reach = r + TOUCH + travel;
   const reach2 = reach * reach;
   for (let k = 0; k < n; k++) {
-    const qx = px - ax[k]!;
-    const qy = py - ay[k]!;
-    let along = qx * ex[k]! + qy * ey[k]!;
-    along = along < 0 ? 0 : along > len[k]! ? len[k]! : along;
-    const dx = qx - along * ex[k]!;
-    const dy = qy - along * ey[k]!;
+    const qx = px - edgeX[k]!;
+    const qy = py - edgeY[k]!;
+    let along = qx * edgeDx[k]! + qy * edgeDy[k]!;
+    along = along < 0 ? 0 : along > edgeLen[k]! ? edgeLen[k]! : along;
+    const dx = qx - along * edgeDx[k]!;
+    const dy = qy - along * edgeDy[k]!;
     const d2 = dx * dx + dy * dy;
     if (d2 > reach2) continue;
     const d = Math.sqrt(d2);
@@ -284,12 +303,12 @@ export function safeFor(): number {
     if (kappa !== 0) {
       // Both ends of the edge, since the faster one decides in a turn.
       const e = k + 1 === n ? 0 : k + 1;
-      const one = kappa * (ax[k]! * ny - ay[k]! * nx);
-      const two = kappa * (ax[e]! * ny - ay[e]! * nx);
+      const one = kappa * (edgeX[k]! * ny - edgeY[k]! * nx);
+      const two = kappa * (edgeX[e]! * ny - edgeY[e]! * nx);
       face += one > two ? one : two;
     }
     const pull = gx * nx + gy * ny;
-    const bend = (pull < 0 ? pull : 0) - accel * face - turning;
+    const bend = (free || pull < 0 ? pull : 0) - accel * face - turning;
     if (gap > TOUCH) {
       const slow = wx * nx + wy * ny;
       if (gap < near && slow > -SLOW && slow < SLOW) {
@@ -298,12 +317,12 @@ export function safeFor(): number {
       }
       const closing = un - rate * face;
       // Even closing and bending as now it stays clear for as long as is asked: no root needed.
-      if (gap + (closing < 0 ? closing * safe : 0) + (bend < 0 ? 0.5 * bend * safe * safe : 0) > TOUCH)
+      if (gap + (closing < 0 ? closing * safe : 0) + (bend < 0 ? 0.5 * bend * safe * safe : 0) > -give)
         continue;
-      let t = hitTime(gap - 0.5 * TOUCH, closing, bend);
-      if (t < safe && t < TURN_SPAN_S && swing > 0) {
-        const inFrame = safeTime(gap - 0.5 * TOUCH, wx * nx + wy * ny, swing);
-        t = inFrame < TURN_SPAN_S ? (inFrame > t ? inFrame : t) : TURN_SPAN_S;
+      let t = hitTime(gap + give, closing, bend);
+      if (t < safe && t < span && swing > 0) {
+        const inFrame = safeTime(gap + give, wx * nx + wy * ny, swing);
+        t = inFrame < span ? (inFrame > t ? inFrame : t) : span;
       }
       if (t < safe) safe = t;
       continue;
@@ -312,28 +331,38 @@ export function safeFor(): number {
     if (parting < -LASTING) {
       // An impact, whatever other edges rest against the ball.
       found.lasting = false;
-      return 0;
+      probe[SAFE] = 0;
+      return;
     }
     if (parting < LASTING) {
       found.lasting = true;
       continue;
     }
     // In a turn another part of the edge may come round to the ball: only the turning frame tells when.
-    const back = swing > 0 ? Math.min((2 * parting) / swing, TURN_SPAN_S) : (2 * parting) / -bend;
+    const back = swing > 0 ? Math.min((2 * parting) / swing, span) : (2 * parting) / -bend;
     if (back > 0 && back < safe) safe = back;
   }
-  return safe;
+  probe[SAFE] = safe;
 }
 
-/** The bound in the turning frame holds for this long, s: longer than the contact step, which caps it anyway. */
-const TURN_SPAN_S = 0.02;
+/** The bound in the turning frame holds for a turn of so much, rad, and for so long, s: the longer, the looser it is. */
+const TURN_SPAN_RAD = 0.04;
+const TURN_SPAN_S = 0.1;
 
 /**
- * Bound on the acceleration of a ball in the turning robot frame over TURN_SPAN_S: its own, centrifugal ω²p, Coriolis
- * 2ωw, and the frame's; 0 where the robot does not turn. With C for the bound and T for the span, |w| grows to |w| + CT
+ * Bound on the acceleration of a ball in the turning robot frame over T seconds: its own, centrifugal ω²p, Coriolis
+ * 2ωw, and the frame's; 0 where the robot does not turn. With C for the bound, |w| grows to |w| + CT
  * and |p| to |p| + |w|T + CT²/2, which is solved for C.
  */
-function turnBound(px: number, py: number, wx: number, wy: number, gx: number, gy: number): number {
+function turnBound(
+  px: number,
+  py: number,
+  wx: number,
+  wy: number,
+  gx: number,
+  gy: number,
+  T: number,
+): number {
   const { sigma, kappa, accel, top } = robot;
   const spin = (kappa < 0 ? -kappa : kappa) * top;
   if (spin < 1e-3) return 0;
@@ -342,103 +371,7 @@ function turnBound(px: number, py: number, wx: number, wy: number, gx: number, g
   const ramp = accel < 0 ? -accel : accel;
   const frame = (sigma === 0 ? 0 : ramp + top * spin) + ramp * (kappa < 0 ? -kappa : kappa) * far;
   const own = Math.sqrt(gx * gx + gy * gy);
-  const T = TURN_SPAN_S;
   return (
     (own + frame + spin * spin * (far + w * T) + 2 * spin * w) / (1 - 2 * spin * T - spin * spin * T * T)
   );
-}
-
-const pose = { x: 0, y: 0, c: 1, s: 0 };
-const start = new Float64Array(7);
-
-/**
- * Progress at which the robot first touches resting ball i on the planned pieces, from progress `q` on; +∞ if never.
- * Conservative advancement in units of progress (Mirtich 1996).
- */
-export function touchAt(i: number, pieces: Float64Array, count: number, q: number, stopQ: number): number {
-  const x = bx[i]!;
-  const y = by[i]!;
-  const r = radius[i]!;
-  const sigma = robot.sigma;
-  const { kappa, rate, accel, top } = robot;
-  let hit = Number.POSITIVE_INFINITY;
-  for (let k = 0; k < count && k < MAX_PIECES; k++) {
-    const at = k * PIECE;
-    const end = Math.min(pieces[at + 1]!, stopQ);
-    if (end <= q) continue;
-    const from = Math.max(q, pieces[at]!);
-    if (from >= end) continue;
-    posePiece(pieces, at, from, start);
-    pose.x = start[0]!;
-    pose.y = start[1]!;
-    pose.c = start[2]!;
-    pose.s = start[3]!;
-    robot.sigma = start[5]!;
-    robot.kappa = start[6]!;
-    robot.rate = robot.top = 1;
-    robot.accel = 0;
-    hit = touchOnPiece(x, y, r, from, end);
-    if (hit < end) break;
-    hit = Number.POSITIVE_INFINITY;
-  }
-  robot.sigma = sigma;
-  robot.kappa = kappa;
-  robot.rate = rate;
-  robot.accel = accel;
-  robot.top = top;
-  return hit;
-}
-
-/** Conservative steps before a grazing pass is taken as a touch; 15 are usual at the most. */
-const MAX_ADVANCES = 100;
-
-function touchOnPiece(x: number, y: number, r: number, from: number, end: number): number {
-  let q = from;
-  for (let step = 0; step < MAX_ADVANCES; step++) {
-    const dx = x - pose.x;
-    const dy = y - pose.y;
-    const px = pose.c * dx + pose.s * dy;
-    const py = -pose.s * dx + pose.c * dy;
-    probe[0] = px;
-    probe[1] = py;
-    probe[2] = probe[3] = probe[4] = probe[5] = 0;
-    probe[6] = r;
-    probe[7] = end - q;
-    probe[8] = 0;
-    const safe = safeFor();
-    // A lasting touch that the motion closes on is a touch now; one it only slides along is not.
-    if (safe === 0 || (found.lasting && closesOn(px, py, r))) return q;
-    const turning = Math.abs(robot.kappa);
-    const dq =
-      found.lasting && turning > 0
-        ? Math.min(safe, LEAVE_STEP / Math.max(1, turning * shape.farthest))
-        : safe;
-    if (q + dq >= end) return Number.POSITIVE_INFINITY;
-    q += dq;
-    advancePose(pose, robot.sigma, robot.kappa, dq);
-  }
-  return q;
-}
-
-/** While a touching ball is being left in a curve, progress goes on in steps of this length at the fastest point, mm. */
-const LEAVE_STEP = 1;
-/** Closing slower than this per unit of progress is sliding along. */
-const SLIDE_RATE = 1e-7;
-
-function closesOn(px: number, py: number, r: number): boolean {
-  const { sigma, kappa } = robot;
-  const n = shape.count;
-  for (let k = 0; k < n; k++) {
-    const qx = px - ax[k]!;
-    const qy = py - ay[k]!;
-    let along = qx * ex[k]! + qy * ey[k]!;
-    along = along < 0 ? 0 : along > len[k]! ? len[k]! : along;
-    const dx = qx - along * ex[k]!;
-    const dy = qy - along * ey[k]!;
-    const d = Math.sqrt(dx * dx + dy * dy);
-    if (d - r > TOUCH) continue;
-    const face = (sigma * dx + kappa * ((px - dx) * dy - (py - dy) * dx)) / d;
-    if (face > SLIDE_RATE) return true;
-  }
-  return false;
 }

@@ -128,11 +128,22 @@ function creepTime(rate: number, bend: number): number {
 }
 
 /**
- * Time within which free ball i meets nothing that stands. (ax, ay): its acceleration in this phase; `pushed`: bound on
- * what a face that carries it may add or take away; 0 for a free ball, whose roots are exact.
- * Above `limit` s any answer does.
+ * What is asked about a ball: its acceleration in this phase; a bound on what a face that carries it may add or take away,
+ * 0 for a free ball, whose roots are exact; a limit, above which any answer does; and the contact step. In an array, since numbers handed to
+ * a function that is not inlined, or by it, are put on the heap one by one; the last place takes the answer, s.
  */
-export function wallTime(i: number, ax: number, ay: number, pushed: number, limit: number): number {
+export const ask = new Float64Array(6);
+export const ASK_PUSHED = 2;
+export const ASK_LIMIT = 3;
+export const ASK_STEP = 4;
+export const ANSWER = 5;
+
+/** Time within which ball i meets nothing that stands. */
+export function wallTime(i: number): void {
+  const ax = ask[0]!;
+  const ay = ask[1]!;
+  const pushed = ask[ASK_PUSHED]!;
+  const limit = ask[ASK_LIMIT]!;
   const x = bx[i]!;
   const y = by[i]!;
   const r = radius[i]!;
@@ -171,26 +182,27 @@ export function wallTime(i: number, ax: number, ay: number, pushed: number, limi
     const t = safeTime(d - r - 0.5 * TOUCH, rate, curve);
     if (t < safe) safe = t;
   }
-  if (lipBlocks[i] === 1 && onWedge[i] === 0) safe = Math.min(safe, lipTime(i, ax, ay, pushed));
-  return Math.min(safe, doorTime(i, ax, ay));
+  if (lipBlocks[i] === 1 && onWedge[i] === 0) safe = Math.min(safe, lipTime(i));
+  ask[ANSWER] = Math.min(safe, doorTime(i));
 }
 
 /** The same for a lip that stops ball i like a wall. */
-function lipTime(i: number, ax: number, ay: number, pushed: number): number {
+function lipTime(i: number): number {
+  const pushed = ask[ASK_PUSHED]!;
   const gap = edgeDepth[i]! - depthOf(i);
   const rate = -vx[i]! * wedge.nx - vy[i]! * wedge.ny;
-  const bend = -ax * wedge.nx - ay * wedge.ny;
+  const bend = -ask[0]! * wedge.nx - ask[1]! * wedge.ny;
   if (gap <= TOUCH) return creepTime(rate, bend);
   return pushed > 0 ? safeTime(gap - 0.5 * TOUCH, rate, pushed) : hitTime(gap - 0.5 * TOUCH, rate, bend);
 }
 
 /** Time until the ball's centre crosses the wall line inside the gap. */
-function doorTime(i: number, ax: number, ay: number): number {
+function doorTime(i: number): number {
   const gap = door.nx * bx[i]! + door.ny * by[i]! - door.level;
   const along = door.nx === 0 ? bx[i]! : by[i]!;
   if (along < door.from - radius[i]! || along > door.to + radius[i]! || gap <= 0)
     return Number.POSITIVE_INFINITY;
-  const t = hitTime(gap, door.nx * vx[i]! + door.ny * vy[i]!, door.nx * ax + door.ny * ay);
+  const t = hitTime(gap, door.nx * vx[i]! + door.ny * vy[i]!, door.nx * ask[0]! + door.ny * ask[1]!);
   return t > 0 ? t : Number.POSITIVE_INFINITY;
 }
 

@@ -29,10 +29,13 @@ import {
  * velocity that comes from the level is cos θ of what it was, so that the speed along the surface (and the energy) is kept.
  */
 
-/** Step for a ball on a slope, s: at 300 mm/s it moves 1.25 mm, a tenth of the shortest slope that is allowed. */
-export const SLOPE_STEP_S = 1 / 240;
-/** The same for a ball that the robot pushes up or down the slope, s. */
-export const HAND_SLOPE_STEP_S = 1 / 60;
+/** Step for a ball that climbs a lip, s: at 300 mm/s it moves 1.25 mm, a tenth of the shortest slope that is allowed. */
+export const LIP_STEP_S = 1 / 240;
+/** Step for a ball on a slope, which pulls evenly, s: the floor's part, along its way, turns little meanwhile. */
+export const SLOPE_STEP_S = 1 / 60;
+/** The same for balls that the robot pushes over the lip and up or down the slope, s. */
+export const HAND_LIP_STEP_S = 1 / 60;
+export const HAND_SLOPE_STEP_S = 1 / 30;
 /** A ball held by a wall or another ball on a slope moves less than this in one such step, mm. */
 const HELD_MM = 5e-4;
 
@@ -81,6 +84,11 @@ export function slopeAt(i: number, d: number): number {
 /** True where ball i has to be stepped: on the wedge where it is not level. */
 export function onSlope(i: number): boolean {
   return onWedge[i] === 1 && wedge.raised && slopeAt(i, depthOf(i)) !== 0;
+}
+
+/** A ball on the wedge at this depth is still climbing the lip, where the pull changes on the way. */
+export function overLip(d: number): boolean {
+  return wedge.lip > 0 && d < 0;
 }
 
 /** The slope under ball i is too gentle to start it: tan θ ≤ (1+k)·c. */
@@ -147,7 +155,8 @@ export function roamSlope(i: number, t: number): void {
   else roamLeaning(i, t);
   const to = depthOf(i);
   if (mode[i] === REST && holds(i, slopeAt(i, to))) return;
-  if (from >= -EDGE_MM) kick(i, from, 0.5 * t);
+  // A ball that friction stopped on the way has no speed to take from what its height gained: the pull starts it anew.
+  if (from >= -EDGE_MM || mode[i] === REST) kick(i, from, 0.5 * t);
   else climb(i, from, to < edgeDepth[i]! ? edgeDepth[i]! : to > 0 ? 0 : to, before, kicked);
 }
 

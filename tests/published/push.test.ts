@@ -35,7 +35,7 @@ function pushed(
  */
 function steadyPush(kind: Partial<BallKind>, friction: number): number {
   const seconds = 2;
-  const rate = inTheLimit(1 / 1000, (options) => {
+  const rate = inTheLimit(1 / 8000, (options) => {
     const { vy } = pushed(kind, friction, 0.1, seconds, options);
     return Math.log(0.1 / vy) / seconds;
   });
