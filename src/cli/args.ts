@@ -15,7 +15,7 @@ export type Invocation =
   | { readonly command: "help" }
   | { readonly command: "version" }
   | { readonly command: "start" }
-  | ({ readonly command: "plan" } & Common & Sampling)
+  | ({ readonly command: "plan" | "sensors" } & Common & Sampling)
   | ({ readonly command: "stress" | "weak" | "fix"; readonly routine: string } & Common & Sampling)
   | ({
       readonly command: "trial";
@@ -116,6 +116,8 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       const form = common.json ? "json" : readForm(words, issues);
       return { command: "steps", ...common, json: form === "json", routine, form };
     }
+    case "sensors":
+      return { command: "sensors", ...common, ...sampling(number, FLAGS.trials.forSensors, cores) };
     case "pockets":
       return { command: "pockets", ...common };
     case "calibrate": {

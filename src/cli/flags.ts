@@ -23,8 +23,9 @@ export const FLAGS = {
     forStress: 2000,
     forWeak: 2000,
     forFix: 600,
+    forSensors: 300,
     allowed: wholeNumber(1, MOST_TRIALS),
-    help: "simulated runs of each routine (plan 300, fix 600, stress and weak 2000)",
+    help: "simulated runs of each routine (plan and sensors 300, fix 600, stress and weak 2000)",
   },
   seed: {
     kind: "number",
@@ -91,6 +92,7 @@ interface Command {
     | "weak"
     | "fix"
     | "pockets"
+    | "sensors"
     | "check"
     | "steps"
     | "calibrate"
@@ -151,6 +153,13 @@ export const COMMANDS: readonly Command[] = [
     usage: "pockets [PROJECT] [--json]",
     help: "maps the places from which pushing can bring a ball home, and the dead pockets",
     flags: ["json"],
+    mostFiles: 1,
+  },
+  {
+    name: "sensors",
+    usage: "sensors [PROJECT] [--trials N] [--seed S] [--workers W] [--json]",
+    help: "what each sensor is worth: no sensor, each one alone, all, and everything known",
+    flags: ["trials", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {

@@ -8,6 +8,7 @@ import { packageVersion } from "./packageDirectory.ts";
 import { planCommand } from "./planCommand.ts";
 import { pocketsCommand } from "./pocketsCommand.ts";
 import { fieldNames } from "./projectFile.ts";
+import { sensorsCommand } from "./sensorsCommand.ts";
 import { startCommand } from "./startCommand.ts";
 import { stepsCommand } from "./stepsCommand.ts";
 import { stressCommand } from "./stressCommand.ts";
@@ -44,6 +45,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return weakCommand(invocation);
     case "steps":
       return stepsCommand(invocation);
+    case "sensors":
+      return sensorsCommand(invocation);
     case "pockets":
       return pocketsCommand(invocation);
     case "calibrate":

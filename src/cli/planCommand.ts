@@ -8,6 +8,7 @@ import {
 import { ballsOf, type Project } from "../model/project.ts";
 import { countWords } from "../report/lengthWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
+import { sensingVerdict } from "../report/sensorWords.ts";
 import { compareRoutines } from "../score/compare.ts";
 import type { Ranked } from "../score/ranking.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
@@ -99,7 +100,16 @@ function planText(project: Project, { seed, trials }: PlanInput, { status, ranki
     [true, false, false, false, true, true, false, true],
   );
   const more = ranking.length > ROWS ? [`and ${ranking.length - ROWS} more; --json lists them all.`] : [];
-  return [`${stopped}${head}`, "", table, ...more, "", ...tieText(ranking), ...labelText(best)].join("\n");
+  return [
+    `${stopped}${head}`,
+    "",
+    table,
+    ...more,
+    "",
+    ...tieText(ranking),
+    ...labelText(best),
+    ...verdictText(ranking),
+  ].join("\n");
 }
 
 function rowOf(
@@ -133,6 +143,16 @@ function tieText(ranking: readonly Ranked<RankingEntry>[]): readonly string[] {
   return [
     `${who} too close to the first to call, by paired tests on the same trials; more --trials tell more.`,
   ];
+}
+
+/** Whether looking pays, where the robot can look. */
+function verdictText(ranking: readonly Ranked<RankingEntry>[]): readonly string[] {
+  const entries = ranking.map(({ entry }) => entry);
+  const verdict = sensingVerdict(
+    entries.find(({ routine }) => routine.program !== undefined),
+    entries.find(({ routine }) => routine.program === undefined),
+  );
+  return verdict === null ? [] : [verdict];
 }
 
 function labelText({ entry }: Ranked<RankingEntry>): readonly string[] {

@@ -43,7 +43,7 @@ function printProgram({ id, label }: Routine, program: Program, { form, json }: 
     return FINE;
   }
   const message = "This routine decides by its sensors; it has no list of steps to write in this form.";
-  const issue = { code: "no-list", path: "--form", message, got: form, expected: "table or json" };
+  const issue = { code: "no-list", path: "--as", message, got: form, expected: "table or json" };
   return reject("the command line", [issue], json);
 }
 

@@ -15,6 +15,7 @@ import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol
 /** What is done for each kind of task: a function of the subject and the task alone. */
 const ANSWERS: { readonly [K in TaskKind]: (known: Known, task: TaskOf<K>) => Answers[K] } = {
   stress: ({ plan }, { seed, from, to }) => runBatch(plan, seed, from, to),
+  "all-known": ({ knowing }, { seed, from, to }) => runBatch(knowing, seed, from, to),
   record: ({ plan }, { seed, index }) => recordTrial(plan, seed, index),
   coverage: ({ subject, routine }) => coverageOf(subject.project, routine),
   fates: ({ plan }, { seed, from, to }) => runFates(plan, seed, from, to),

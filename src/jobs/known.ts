@@ -7,6 +7,7 @@ import type { Subject } from "./protocol.ts";
 export class Known {
   readonly subject: Subject;
   #plan: TrialPlan | null = null;
+  #knowing: TrialPlan | null = null;
   #maker: RoutineMaker | null = null;
 
   constructor(subject: Subject) {
@@ -23,6 +24,12 @@ export class Known {
   get plan(): TrialPlan {
     this.#plan ??= compileTrial(this.subject.project, this.routine);
     return this.#plan;
+  }
+
+  /** The plan of a robot that knows its own place and every ball's. */
+  get knowing(): TrialPlan {
+    this.#knowing ??= compileTrial(this.subject.project, this.routine, { perfect: true });
+    return this.#knowing;
   }
 
   /** Makes the project's routines; what they have in common is worked out once. */

@@ -26,6 +26,8 @@ export interface Subject {
 export type Task =
   /** Trials `from` (included) to `to` (excluded). */
   | { readonly kind: "stress"; readonly seed: number; readonly from: number; readonly to: number }
+  /** The same with perfect sight: the robot knows its own place and every ball's. */
+  | { readonly kind: "all-known"; readonly seed: number; readonly from: number; readonly to: number }
   /** One trial with its recording. */
   | { readonly kind: "record"; readonly seed: number; readonly index: number }
   | { readonly kind: "coverage" }
@@ -47,6 +49,7 @@ export type Task =
 /** What each kind of task is answered with. */
 export interface Answers {
   readonly stress: TrialBatch;
+  readonly "all-known": TrialBatch;
   readonly record: { readonly outcome: TrialOutcome; readonly recording: Recording };
   readonly coverage: Coverage;
   readonly fates: FateBatch;

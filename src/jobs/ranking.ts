@@ -87,7 +87,11 @@ function rankingOf(project: Project, candidates: readonly Candidate[]): readonly
     const known = unbroken(batches);
     if (known.length === 0) return [];
     const summary = summarise(known);
-    const durationS = routineDurationS(project.robot.drive, routine.moves);
+    // What a program takes depends on what it meets.
+    const durationS =
+      routine.program === undefined
+        ? routineDurationS(project.robot.drive, routine.moves)
+        : summary.meanTimeS;
     const { successRate, meanDelivered } = summary;
     return [{ id: routine.id, routine, successRate, meanDelivered, durationS, coverageFrac, summary }];
   });

@@ -22,7 +22,7 @@ const DEG_PER_MIN = RAD_PER_DEG / 60;
  * beam and are now and then lost on round or slanting things; triangulation has a thin beam, a dead stretch close by, and
  * an error that grows with distance; time of flight lies between. The mounting is always the robot's own.
  */
-export const SENSOR_PRESETS: Readonly<Record<SensorPresetId, Sensor>> = {
+export const SENSOR_PRESETS = {
   "contact-switch": { kind: "bump", name: "Contact switch", side: "front" },
   "ultrasonic-echo": {
     kind: "distance",
@@ -68,7 +68,7 @@ export const SENSOR_PRESETS: Readonly<Record<SensorPresetId, Sensor>> = {
   },
   "light-barrier": { kind: "barrier", name: "Light barrier", ...MOUNTED, lengthMm: 100, wrongFrac: 0.005 },
   "reflected-light": { kind: "floor", name: "Reflected light", alongMm: 0, acrossMm: 0, wrongFrac: 0.005 },
-};
+} as const satisfies Readonly<Record<SensorPresetId, Sensor>>;
 
 /** What every value of the presets rests on, in one place, as shown beside them. */
 export const SENSOR_PRESET_SOURCE = "common practice, no source";

@@ -158,7 +158,8 @@ export class Pilot implements ProgramWorld {
     return { kind: "turn", angleRad: step.angleRad, rateRadPerS: step.rateRadPerS };
   }
 
-  planner(corner: Corner): FetchPlanner {
+  planner(believed: Corner): FetchPlanner {
+    const corner = this.perfect ? this.project.zone.wedge.corner : believed;
     const known = this.planners.get(corner) ?? new FetchPlanner(withWedgeIn(this.project, corner));
     this.planners.set(corner, known);
     return known;

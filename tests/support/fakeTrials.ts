@@ -37,6 +37,7 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
       return { id, ok: false, fault: `nothing to say about ${task.kind}` };
     case "record":
       return { id, ok: false, fault: "nothing to record" };
+    case "all-known":
     case "stress": {
       const trials = task.to - task.from;
       const counts = Uint8Array.from({ length: trials }, (_, i) => delivered(task.from + i));

@@ -1,0 +1,181 @@
+import type { Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import type { Sensor } from "../model/sensor.ts";
+import { catalogueIds } from "../plan/catalogue.ts";
+import { perfectRoutine } from "../plan/perfect.ts";
+import { sensingIds } from "../plan/sensing.ts";
+import { usualSensors } from "../plan/usualSensors.ts";
+import { type Comparison, compareRoutines } from "../score/compare.ts";
+import { rankRoutines } from "../score/ranking.ts";
+import { bestOfEach, type StressSummary, summarise } from "../score/stress.ts";
+import { chunksOf } from "./chunks.ts";
+import type { Pool } from "./pool.ts";
+
+/** Trials by which routines are chosen: other ones than those that count, so that luck in choosing is not taken for worth. */
+const CHOOSING_SHARE = 0.25;
+const LEAST_CHOOSING = 40;
+/** Blind routines that every equipment chooses from. */
+const SHORT_LIST = 4;
+
+/** What the robot knows: nothing but its commands, one sensor, all of them, or everything. */
+export type Equipment =
+  | { readonly kind: "none" }
+  | { readonly kind: "one"; readonly sensor: Sensor }
+  | { readonly kind: "all" }
+  | { readonly kind: "perfect" };
+
+export interface SensorRow {
+  readonly equipment: Equipment;
+  /** Id of the routine that was chosen for it. */
+  readonly routine: string;
+  readonly summary: StressSummary;
+  /** Against the robot without sensors, on the same placements with the same luck. */
+  readonly worth: Comparison;
+}
+
+export interface SensorWorth {
+  /** The robot's own sensors, or, where it has none, the usual ones. */
+  readonly own: boolean;
+  readonly rows: readonly SensorRow[];
+}
+
+export interface SensorWorthOptions {
+  readonly seed: number;
+  readonly trials: number;
+  readonly signal?: AbortSignal | undefined;
+  readonly onProgress?: ((doneFrac: number, what: string) => void) | undefined;
+}
+
+/**
+ * What each sensor is worth: for each equipment the routine that does best in other trials, run on the same placements.
+ * Everything known is the upper bound: in each trial the best of fetching with all places known and of what every other
+ * equipment did, so that knowing everything is never worth less than knowing something. Rejects when stopped.
+ */
+export async function worthOfSensors(
+  pool: Pool,
+  project: Project,
+  options: SensorWorthOptions,
+): Promise<SensorWorth> {
+  const { sensors } = project.robot;
+  const fitted = sensors.length > 0 ? sensors : usualSensors(project);
+  const bench = new Workbench(pool, options);
+  const equipments: readonly Equipment[] = [
+    { kind: "none" },
+    ...fitted.map((sensor): Equipment => ({ kind: "one", sensor })),
+    ...(fitted.length > 1 ? [{ kind: "all" } as const] : []),
+  ];
+  const blind = await bench.shortList(withSensors(project, []));
+  const tested: Omit<SensorRow, "worth">[] = [];
+  for (const [i, equipment] of equipments.entries()) {
+    options.onProgress?.((i + 1) / (equipments.length + 2), equipmentKey(equipment));
+    const there = withSensors(project, sensorsOf(equipment, fitted));
+    tested.push({ equipment, ...(await bench.best(there, blind)) });
+  }
+  const known = await bench.perfect(withSensors(project, []));
+  const summary = bestOfEach([known, ...tested.map((row) => row.summary)]);
+  tested.push({ equipment: { kind: "perfect" }, routine: perfectRoutine(project).id, summary });
+  const none = tested[0]?.summary ?? summary;
+  return {
+    own: sensors.length > 0,
+    rows: tested.map((row) => ({ ...row, worth: compareRoutines(row.summary, none) })),
+  };
+}
+
+export function equipmentKey(equipment: Equipment): string {
+  return equipment.kind === "one" ? equipment.sensor.name : equipment.kind;
+}
+
+function sensorsOf(equipment: Equipment, fitted: readonly Sensor[]): readonly Sensor[] {
+  switch (equipment.kind) {
+    case "one":
+      return [equipment.sensor];
+    case "all":
+      return fitted;
+    case "none":
+    case "perfect":
+      return [];
+    default:
+      return equipment satisfies never;
+  }
+}
+
+function withSensors(project: Project, sensors: readonly Sensor[]): Project {
+  return { ...project, robot: { ...project.robot, sensors } };
+}
+
+class Workbench {
+  private readonly pool: Pool;
+  private readonly options: SensorWorthOptions;
+  private readonly choosing: number;
+
+  constructor(pool: Pool, options: SensorWorthOptions) {
+    this.pool = pool;
+    this.options = options;
+    this.choosing = Math.max(LEAST_CHOOSING, Math.ceil(CHOOSING_SHARE * options.trials));
+  }
+
+  /** The blind routines that did best in the choosing trials. */
+  async shortList(project: Project): Promise<readonly Routine[]> {
+    const routines = await this.make(project, catalogueIds(project));
+    const ranked = await this.rank(project, routines);
+    return ranked.slice(0, SHORT_LIST);
+  }
+
+  /** The best of the short list and of the routines that sense, on the trials that count. */
+  async best(
+    project: Project,
+    blind: readonly Routine[],
+  ): Promise<{ routine: string; summary: StressSummary }> {
+    const sensing = await this.make(project, sensingIds(project));
+    const [best] = await this.rank(project, [...blind, ...sensing]);
+    if (best === undefined) throw new Error("no routine has room in this project");
+    const { seed, trials } = this.options;
+    return { routine: best.id, summary: await this.stress(project, best, seed, trials, "stress") };
+  }
+
+  perfect(project: Project): Promise<StressSummary> {
+    const { seed, trials } = this.options;
+    return this.stress(project, perfectRoutine(project), seed, trials, "all-known");
+  }
+
+  private async make(project: Project, ids: readonly string[]): Promise<readonly Routine[]> {
+    if (ids.length === 0) return [];
+    const made = await this.pool.run(project, null, { kind: "routines", ids }, this.run);
+    return made.filter((routine) => routine !== null);
+  }
+
+  private async rank(project: Project, routines: readonly Routine[]): Promise<readonly Routine[]> {
+    // Other trials than those that count: the next seed's.
+    const seed = this.options.seed + 1;
+    const entries = await Promise.all(
+      routines.map(async (routine) => {
+        const summary = await this.stress(project, routine, seed, this.choosing, "stress");
+        const { successRate, meanDelivered, meanTimeS } = summary;
+        return { id: routine.id, routine, successRate, meanDelivered, durationS: meanTimeS };
+      }),
+    );
+    return rankRoutines(entries, project.rules.timeLimitS).map(({ entry }) => entry.routine);
+  }
+
+  private async stress(
+    project: Project,
+    routine: Routine,
+    seed: number,
+    trials: number,
+    kind: "stress" | "all-known",
+  ): Promise<StressSummary> {
+    const batches = await Promise.all(
+      chunksOf(trials).map(({ from, to }) =>
+        kind === "stress"
+          ? this.pool.run(project, routine, { kind, seed, from, to }, this.run)
+          : this.pool.run(project, routine, { kind, seed, from, to }, this.run),
+      ),
+    );
+    return summarise(batches);
+  }
+
+  private get run(): { readonly signal?: AbortSignal } {
+    const { signal } = this.options;
+    return signal === undefined ? {} : { signal };
+  }
+}

@@ -1,0 +1,33 @@
+import type { Project } from "../model/project.ts";
+import type { Sensor } from "../model/sensor.ts";
+import { SENSOR_PRESETS } from "../model/sensorPresets.ts";
+import { PI } from "../model/units.ts";
+import { reachOf } from "./reach.ts";
+
+/** The light barrier's beam runs this far ahead of the pusher's back, mm: any ball there breaks it. */
+const BEAM_MM = 15;
+
+/**
+ * Sensors a team could fit to a robot that has none, one of each sort, where such robots carry them (common practice, no
+ * source): eye and floor sensor in the middle of the pusher, the barrier across it, bumpers front and back.
+ */
+export function usualSensors({ robot, rules }: Project): readonly Sensor[] {
+  const { pusherBackMm, pusherFrontMm, pusherLeftMm, pusherRightMm } = reachOf(robot);
+  const barrier = {
+    ...SENSOR_PRESETS["light-barrier"],
+    alongMm: pusherBackMm + BEAM_MM,
+    acrossMm: 0 - pusherRightMm,
+    headingRad: PI / 2,
+    lengthMm: pusherLeftMm + pusherRightMm,
+  };
+  return [
+    { ...SENSOR_PRESETS["light-time-of-flight"], alongMm: pusherBackMm },
+    barrier,
+    SENSOR_PRESETS["rate-gyro"],
+    SENSOR_PRESETS["contact-switch"],
+    { kind: "bump", name: "Contact switch at the back", side: "back" },
+    ...(rules.wedgeCorners.length > 1
+      ? [{ ...SENSOR_PRESETS["reflected-light"], alongMm: pusherFrontMm - BEAM_MM }]
+      : []),
+  ];
+}
