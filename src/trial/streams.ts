@@ -8,6 +8,8 @@ export const STREAMS = {
   senses: 5,
   gyro: 6,
   corner: 7,
+  /** Not of a trial: seeds that a search draws for itself. */
+  search: 90,
   /** Move i of the routine draws from stream `moves + i`: the same move gets the same luck in every routine. */
   moves: 1000,
 } as const;

@@ -1,0 +1,64 @@
+import { ballsOf, type Project } from "../model/project.ts";
+import type { TrialBatch } from "../trial/outcome.ts";
+
+/** What a search is after. It knows how to score trials and which of two means is better; search code asks, and never compares itself. */
+export interface Objective {
+  readonly id: "every-ball" | "points" | "home-by";
+  /** In plain words, to follow "by". */
+  readonly words: string;
+  /** The project whose trials are scored: the same, or with another time limit. */
+  projectFor(project: Project): Project;
+  /** One score per trial of the batch, each in [0, 1]. */
+  scoresOf(batch: TrialBatch, project: Project): Float64Array;
+  /** Whether a mean score is better than another one. */
+  isBetter(a: number, b: number): boolean;
+}
+
+const higher = (a: number, b: number): boolean => a > b;
+const same = (project: Project): Project => project;
+
+/** Share of runs with every ball home. */
+export const EVERY_BALL: Objective = {
+  id: "every-ball",
+  words: "how often every ball comes home",
+  projectFor: same,
+  scoresOf: (batch, project) => {
+    const balls = ballsOf(project).length;
+    return Float64Array.from(batch.delivered, (count) => Number(count === balls));
+  },
+  isBetter: higher,
+};
+
+/** Expected points, as a share of all there are; with no points to earn every score is 0. */
+export const EXPECTED_POINTS: Objective = {
+  id: "points",
+  words: "the points expected",
+  projectFor: same,
+  scoresOf: (batch, project) => {
+    const most = project.balls.reduce((sum, { count, points }) => sum + count * points, 0);
+    return Float64Array.from(batch.points, (points) => (most > 0 ? points / most : 0));
+  },
+  isBetter: higher,
+};
+
+/**
+ * Share of the balls that are home when the clock stops at a given second.
+ *
+ * @param second above 0; later than the time limit is the time limit
+ */
+export function homeBy(second: number): Objective {
+  if (!(second > 0)) throw new RangeError(`home by second ${second}; expected more than 0`);
+  return {
+    id: "home-by",
+    words: `the share of balls home by ${second} s`,
+    projectFor: (project) => {
+      const timeLimitS = Math.min(second, project.rules.timeLimitS);
+      return { ...project, rules: { ...project.rules, timeLimitS } };
+    },
+    scoresOf: (batch, project) => {
+      const balls = ballsOf(project).length;
+      return Float64Array.from(batch.delivered, (count) => count / balls);
+    },
+    isBetter: higher,
+  };
+}

@@ -1,0 +1,80 @@
+import { describe, expect, it } from "vitest";
+import { Moments } from "../../../src/num/moments.ts";
+import type { Entrant } from "../../../src/search/entrant.ts";
+import { looksUpTo, searchSeed } from "../../../src/search/looks.ts";
+import { raceCoins } from "../../support/pretendRace.ts";
+
+const rateOf = (entrant: Entrant | null): number => {
+  const delivered = entrant?.finalBatches.flatMap((batch) => [...batch.delivered]) ?? [];
+  return delivered.reduce((sum, count) => sum + count, 0) / delivered.length;
+};
+
+describe("a race", () => {
+  it("finds the best of many, drops the poor early and gives the close ones the trials", () => {
+    const rates = Array.from({ length: 60 }, (_, i) => 0.1 + (i % 20) * 0.02);
+    const race = raceCoins([...rates, 0.9], { mostTrials: 300 });
+    expect(race.winner?.id).toBe("coin60");
+    expect(race.stage).toBe("over");
+    const dropped = race.entrants.filter(({ status }) => status === "dropped");
+    expect(dropped.length).toBeGreaterThan(30);
+    for (const each of dropped) expect(each.trials).toBeLessThan(300);
+    expect(race.doneTrials).toBeLessThan(61 * 120 + 20 * 300);
+    expect(race.winner?.finalBatches.at(-1)?.to).toBe(300);
+  });
+
+  it("reports a winner's rate that is not flattered: 150 races of 100 equal routines", () => {
+    const reported = new Moments();
+    const flattered = new Moments();
+    for (let seed = 0; seed < 150; seed++) {
+      const race = raceCoins(new Array(100).fill(0.5), { seed, mostTrials: 40 });
+      reported.add(rateOf(race.winner));
+      flattered.add(race.leader?.mean ?? 0);
+    }
+    expect(Math.abs(reported.mean - 0.5)).toBeLessThan(3 * reported.standardError);
+    expect(reported.standardError).toBeLessThan(0.01);
+    // What it would say from the trials that made it the winner.
+    expect(flattered.mean).toBeGreaterThan(0.6);
+  });
+
+  it("calls what it cannot tell apart a tie, the simplest first", () => {
+    const race = raceCoins([0.7, 0.7, 0.7, 0.1], { mostTrials: 100, moves: (n) => 9 - 2 * n });
+    expect(race.ties.map(({ moves }) => moves)).toEqual([5, 7, 9]);
+    expect(race.winner?.id).toBe("coin2");
+    expect(race.entrants.find(({ id }) => id === "coin3")?.status).not.toBe("racing");
+  });
+
+  it("gives the trade-off fronts fresh trials too", () => {
+    // The more moves, the better.
+    const race = raceCoins([0.05, 0.3, 0.6, 0.95], { mostTrials: 200, moves: (n) => 1 + n });
+    expect(race.front(({ moves }) => moves).map(({ id }) => id)).toEqual([
+      "coin0",
+      "coin1",
+      "coin2",
+      "coin3",
+    ]);
+    for (const entrant of race.entrants) expect(entrant.finalBatches.at(-1)?.to).toBe(200);
+    expect(rateOf(race.winner)).toBeGreaterThan(0.85);
+  });
+
+  it("never uses a trial twice: the final's seed is the user's, the race's is not", () => {
+    expect(searchSeed(1, 0)).not.toBe(1);
+    expect(new Set([0, 1, 2].flatMap((p) => [searchSeed(1, p), searchSeed(2, p)])).size).toBe(6);
+    expect(Number.isSafeInteger(searchSeed(7, 0))).toBe(true);
+  });
+
+  it("looks ever less often, and last at the end", () => {
+    expect(looksUpTo(10)).toEqual([10]);
+    expect(looksUpTo(100)).toEqual([20, 30, 45, 68, 100]);
+  });
+
+  it("of nothing has no winner", () => {
+    const race = raceCoins([]);
+    expect(race.winner).toBeNull();
+    expect(race.stage).toBe("over");
+  });
+
+  it("leaves out a routine that repeats another's moves", () => {
+    const race = raceCoins([0.5, 0.5], { moves: () => 0 });
+    expect(race.entrants).toHaveLength(1);
+  });
+});
