@@ -10,6 +10,7 @@ import type { LengthUnit } from "../words/quantity.ts";
 import type { Candidate } from "./candidate.ts";
 import { Coverages } from "./coverages.svelte.ts";
 import { Desk } from "./desk.svelte.ts";
+import { FixFinder } from "./fixFinder.svelte.ts";
 import { Ghosts } from "./ghosts.svelte.ts";
 import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
 import { type Planner, Ranking } from "./ranking.svelte.ts";
@@ -39,6 +40,7 @@ export class Workbench {
   readonly runs: Runs;
   readonly coverages: Coverages;
   readonly weak: WeakSpots;
+  readonly fixes: FixFinder;
   readonly ghosts: Ghosts;
   readonly draft = $derived.by(() => this.desk.draft);
   readonly project = $derived.by(() => this.desk.draft?.project ?? null);
@@ -77,6 +79,7 @@ export class Workbench {
     this.own = new OwnRoutines(pool);
     this.coverages = new Coverages(pool);
     this.weak = new WeakSpots(pool);
+    this.fixes = new FixFinder(pool);
     this.ghosts = new Ghosts(pool);
     this.runs = new Runs(pool, () => {
       const { project, chosen } = this;
@@ -175,6 +178,7 @@ export class Workbench {
     this.#ranked = project;
     this.runs.laid = null;
     this.weak.clear();
+    this.fixes.clear();
     this.own.update(project, draft?.routines ?? []);
     this.runs.clear();
     if (this.#choseSelf && chosenId !== "") {
@@ -211,6 +215,7 @@ export class Workbench {
     this.chosenId = id;
     this.editedMove = -1;
     this.litMove = -1;
+    this.fixes.clear();
     this.runs.clear();
     void this.runs.show(this.runs.index, watching).then(() => {
       if (atS > 0 && this.chosenId === id) this.runs.player.seek(atS);
