@@ -1,8 +1,8 @@
 import { mount } from "svelte";
-import { catalogueInWorkers } from "../jobs/catalogue.ts";
 import { Pool } from "../jobs/pool.ts";
 import { webPoolSize, webThreads } from "../jobs/webThreads.ts";
 import App from "./App.svelte";
+import { keepForOffline } from "./offline/register.ts";
 import { Shelf } from "./project/shelf.svelte.ts";
 import { browserStore } from "./project/store.ts";
 import type { Planner } from "./state/ranking.svelte.ts";
@@ -14,5 +14,9 @@ import "./styles/form.css";
 const target = document.querySelector("#app");
 if (!target) throw new Error("index.html has no element #app");
 const pool = new Pool(webThreads, webPoolSize());
-const planner: Planner = (project, signal) => catalogueInWorkers(pool, project, { signal });
+const planner: Planner = async (project, signal) => {
+  const { catalogueInWorkers } = await import("../jobs/catalogue.ts");
+  return catalogueInWorkers(pool, project, { signal });
+};
 mount(App, { target, props: { bench: new Workbench(pool, planner, new Shelf(browserStore())) } });
+keepForOffline();

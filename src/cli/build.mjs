@@ -77,16 +77,39 @@ export async function appBundle({ onBuild = () => {}, force = false } = {}) {
   onBuild("the page");
   const fresh = join(dist, "tmp", `app-${process.pid}`);
   const { build } = await import("vite");
-  await build({
-    configFile: join(top, "vite.config.ts"),
-    root: join(top, "src/app"),
-    logLevel: "warn",
-    build: { outDir: fresh, emptyOutDir: true },
-  });
+  // The tests run with NODE_ENV "test", which vite would take over: a page that is slower, larger and not what is shipped.
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = "production";
+  try {
+    await build({
+      configFile: join(top, "vite.config.ts"),
+      root: join(top, "src/app"),
+      logLevel: "warn",
+      build: { outDir: fresh, emptyOutDir: true },
+    });
+  } finally {
+    if (before === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = before;
+  }
+  writeServiceWorker(fresh);
   swap(fresh, place);
   writeFileSync(mark, hash);
   removeOld(join(dist, "tmp"));
   return place;
+}
+
+/**
+ * Writes the page's service worker, with the names of all its files and a version made from their contents.
+ * @param {string} directory of the built page
+ */
+function writeServiceWorker(directory) {
+  const files = filesIn(directory);
+  const names = files.map((file) => relative(directory, file).split(sep).join("/")).sort();
+  const template = readFileSync(join(top, "src/app/offline/serviceWorker.js"), "utf8");
+  const text = template
+    .replace("%VERSION%", hashOf([...files, join(top, "src/app/offline/serviceWorker.js")]).slice(0, 16))
+    .replace('"%FILES%"', () => names.map((name) => JSON.stringify(name)).join(", "));
+  writeFileSync(join(directory, "sw.js"), text);
 }
 
 /** @param {{ name: string, sources: readonly string[], entries: Record<string, string>, options: BuildOptions }} what */

@@ -36,7 +36,10 @@ describe("a project under edit", () => {
     const page = await openStep("Zone");
     await type(page, WIDTH, "1000");
     await page.getByLabel("In which corner").selectOption("upper-left");
+    await kept(page);
+    await goTo(page, "Routines");
     await ready(page);
+    await goTo(page, "Zone");
     await page.keyboard.press("Control+z");
     expect(await page.getByLabel("In which corner").inputValue()).toBe("upper-right");
     await page.keyboard.press("Control+z");
@@ -69,8 +72,8 @@ describe("a link", () => {
     const page = await openStep("Zone");
     await type(page, WIDTH, "1150");
     await kept(page);
-    await ready(page);
     await goTo(page, "Watch");
+    await ready(page);
     await page.keyboard.press("2");
     await page.getByRole("spinbutton", { name: "Run" }).fill("7");
     await page.getByRole("spinbutton", { name: "Run" }).press("Enter");

@@ -1,4 +1,4 @@
-import { type FixList, findFixes } from "../../jobs/fixes.ts";
+import type { FixList } from "../../jobs/fixes.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import type { Workers } from "./workers.ts";
@@ -28,6 +28,8 @@ export class FixFinder {
       if (!abort.signal.aborted) this.doneFrac = doneFrac;
     };
     try {
+      // Fetched when first needed: the page opens sooner without it.
+      const { findFixes } = await import("../../jobs/fixes.ts");
       const options = { seed, trials: FIX_TRIALS, signal: abort.signal, onProgress };
       const found = await findFixes(this.#pool, project, routine, options);
       if (abort !== this.#abort) return;

@@ -1,4 +1,4 @@
-import { findWeakness, type Weakness } from "../../jobs/weakness.ts";
+import type { Weakness } from "../../jobs/weakness.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import type { ZoneMap } from "../../view/zoneMap.ts";
@@ -43,6 +43,8 @@ export class WeakSpots {
       if (!abort.signal.aborted) this.doneFrac = doneFrac;
     };
     try {
+      // Fetched when first needed: the page opens sooner without it.
+      const { findWeakness } = await import("../../jobs/weakness.ts");
       const options = { seed, trials: WEAK_TRIALS, signal: abort.signal, onProgress };
       const found = await findWeakness(this.#pool, project, routine, options);
       if (abort !== this.#abort) return;

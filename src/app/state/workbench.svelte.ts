@@ -165,6 +165,7 @@ export class Workbench {
       this.#choseSelf = false;
       this.#followBest();
     } else if (changed.includes(chosenId)) {
+      this.fixes.clear();
       this.runs.clear();
       clearTimeout(this.#timer);
       this.#timer = setTimeout(() => void this.runs.show(this.runs.index, false), RANK_AFTER_MS);
