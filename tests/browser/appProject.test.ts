@@ -101,7 +101,7 @@ describe("a link", () => {
         .getByRole("alert")
         .getByText(/The link cannot be opened/)
         .waitFor();
-      await ready(page);
+      await page.getByRole("heading", { name: "The usual zone" }).waitFor();
     },
   );
 });
