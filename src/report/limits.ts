@@ -40,6 +40,11 @@ export const LIMITS: readonly Limit[] = [
     matters: "rates near 100 of 100: a real robot also fails for reasons no model knows",
   },
   {
+    leftOut:
+      "Sensors read what is nearest within their beam; echoes do not bounce on, and a robot that reads knows the map and every wall of it.",
+    matters: "routines that look around: how many balls they make out, above all near walls",
+  },
+  {
     leftOut: "Friction, rolling and bounce that nobody measured are guesses within a stated spread.",
     matters: "every rate; the order of the routines less than the rates themselves",
   },

@@ -45,8 +45,11 @@ export function proposeChanges(project: Project, routine: Routine): readonly Pro
   return CHANGES.map((change) => propose(change, project, routine));
 }
 
+const DECIDES = "This routine decides by its sensors: its moves are made on the way.";
+
 function propose({ id, about, title, apply }: Change, project: Project, routine: Routine): ProposedChange {
-  const changed = apply(project, routine);
+  const decides = routine.program !== undefined && about === "routine";
+  const changed: Changed = decides ? { reason: DECIDES } : apply(project, routine);
   const head = { id, about, title: ("title" in changed ? changed.title : undefined) ?? title };
   if ("reason" in changed) return { ...head, made: null, reason: changed.reason };
   const [issue] = checkProject(changed.project);

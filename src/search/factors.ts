@@ -1,5 +1,6 @@
 import type { BallKind } from "../model/ball.ts";
 import { checkProject } from "../model/check.ts";
+import type { Program, Step } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
 import type { Drift } from "../model/robot.ts";
 import type { Routine } from "../model/routine.ts";
@@ -51,7 +52,11 @@ export const FACTORS: readonly Factor[] = [
     title: "driving speed, 70 to 100 %",
     set: ({ project, routine }, u) => ({
       project,
-      routine: { ...routine, moves: routine.moves.map((move) => withSpeed(move, between(u, 0.7, 1), 1)) },
+      routine: {
+        ...routine,
+        moves: routine.moves.map((move) => withSpeed(move, between(u, 0.7, 1), 1)),
+        ...(routine.program === undefined ? {} : { program: slower(routine.program, between(u, 0.7, 1)) }),
+      },
     }),
   },
   ballFactor("rolling", "rolling resistance, over its spread", (kind, project, u) => ({
@@ -68,6 +73,25 @@ export const FACTORS: readonly Factor[] = [
     restitution: Math.min(1, Math.max(0, kind.restitution + between(u, -1, 1) * project.spread.restitution)),
   })),
 ];
+
+/** A program in which everything is driven at a share of its speed. */
+function slower(program: Program, share: number): Program {
+  return program.map((step): Step => {
+    switch (step.kind) {
+      case "scan":
+        return step;
+      case "fetch":
+      case "goTo":
+        return { ...step, speedMmPerS: share * step.speedMmPerS };
+      case "repeat":
+        return { ...step, steps: slower(step.steps, share) };
+      case "if":
+        return { ...step, yes: slower(step.yes, share), no: slower(step.no, share) };
+      default:
+        return withSpeed(step, share, 1);
+    }
+  });
+}
 
 function between(u: number, low: number, high: number): number {
   return low + u * (high - low);

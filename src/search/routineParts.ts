@@ -5,6 +5,7 @@ import { reachMm } from "../model/turningRoom.ts";
 import { distanceToRect, distanceToWedge } from "../model/zoneFrame.ts";
 import { nominalCourse } from "../motion/course.ts";
 import { moveDurationS } from "../motion/duration.ts";
+import { entryPose } from "../motion/entry.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Walker } from "../motion/walker.ts";
 import { atan2, wrapAngle } from "../num/elementary.ts";
@@ -31,6 +32,8 @@ const SPARE_MM = 1;
  * turn, or in a zone with keep-outs on the straight ways between the cuts.
  */
 export function routineParts(project: Project, routine: Routine, most: number): RoutineParts {
+  // What a program drives is made on the way: there is nothing to leave out beforehand.
+  if (routine.program !== undefined) return { parts: [], poses: [entryPose(project.zone, project.robot)] };
   const { drive } = project.robot;
   const walker = new Walker(project);
   const room = new RoomToTurn(project);
