@@ -10,7 +10,9 @@ import type { TrialBatch } from "../trial/outcome.ts";
 import type { Workers } from "./catalogue.ts";
 import { chunksOf, unbroken } from "./chunks.ts";
 import { type Dependence, dependenceOn, USUAL_EFFORT } from "./dependence.ts";
+import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
+import { PartsDone } from "./partsDone.ts";
 import { type PartWorth, partWorths } from "./partWorths.ts";
 
 /** What a change would bring: same placements, same luck, so that most of the chance cancels. */
@@ -52,6 +54,9 @@ export interface FixOptions extends JobOptions {
 /** What share of the whole job its parts are, roughly. */
 const SHARES = { changes: 0.5, worths: 0.3, dependence: 0.2 };
 
+/** Runs at one point of a sensitivity design: a task that cannot be cut short. */
+const MOST_AT_A_POINT = 200;
+
 /**
  * Says what to fix: tries every change that is sound, tells what each part of the routine is worth, and which unknowns the
  * result depends on. The same for any number of workers. Being stopped is a result; rejects when a task fails.
@@ -62,36 +67,24 @@ export async function findFixes(
   routine: Routine,
   options: FixOptions,
 ): Promise<FixList> {
-  const { seed, trials, signal, gate, onProgress } = options;
-  const run = { signal, gate };
-  const done = { changes: 0, worths: 0, dependence: 0 };
-  const tell = (part: keyof typeof done, frac: number): void => {
-    done[part] = frac;
-    const all =
-      SHARES.changes * done.changes + SHARES.worths * done.worths + SHARES.dependence * done.dependence;
-    onProgress?.(all, part);
-  };
+  const { seed, trials, signal, gate } = options;
+  const run = { signal, gate, seed };
+  const done = new PartsDone(SHARES, options.onProgress);
+  const effort = { ...USUAL_EFFORT, trials: Math.min(MOST_AT_A_POINT, Math.max(4, Math.round(trials / 15))) };
   const tried = new Tried(project, routine);
   let worths: readonly PartWorth[] | null = null;
   let dependence: Dependence | null = null;
+  const toldBy = (part: keyof typeof SHARES) => (frac: number) => done.set(part, frac);
   const tasks = [
-    tried.try(workers, options, (frac) => tell("changes", frac)),
-    partWorths(workers, project, routine, {
-      ...run,
-      seed,
-      trials,
-      onProgress: (frac) => tell("worths", frac),
-    }).then((value) => {
+    tried.try(workers, options, toldBy("changes")),
+    partWorths(workers, project, routine, { ...run, trials, onProgress: toldBy("worths") }).then((value) => {
       worths = value;
     }),
-    dependenceOn(workers, project, routine, {
-      ...run,
-      seed,
-      effort: { ...USUAL_EFFORT, trials: Math.max(4, Math.round(trials / 15)) },
-      onProgress: (frac) => tell("dependence", frac),
-    }).then((value) => {
-      dependence = value;
-    }),
+    dependenceOn(workers, project, routine, { ...run, effort, onProgress: toldBy("dependence") }).then(
+      (value) => {
+        dependence = value;
+      },
+    ),
   ];
   try {
     await Promise.all(tasks);
@@ -126,15 +119,15 @@ class Tried {
     ];
     let done = 0;
     // All get their first trials before any gets more: stopped early, there is something to say of each.
-    const tasks = chunksOf(trials).flatMap(({ from, to }) =>
-      subjects.map(async ({ id, project, routine }) => {
-        const batch = await workers.run(project, routine, { kind: "stress", seed, from, to }, run);
-        this.#batches.set(id, [...(this.#batches.get(id) ?? []), batch]);
-        done += to - from;
-        onProgress(done / (trials * subjects.length));
-      }),
-    );
-    await Promise.all(tasks);
+    const pieces = chunksOf(trials).flatMap((chunk) => subjects.map((subject) => ({ ...chunk, ...subject })));
+    await inTurn(pieces, async ({ id, project, routine, from, to }) => {
+      const batch = await workers.run(project, routine, { kind: "stress", seed, from, to }, run);
+      const batches = this.#batches.get(id) ?? [];
+      batches.push(batch);
+      this.#batches.set(id, batches);
+      done += to - from;
+      onProgress(done / (trials * subjects.length));
+    });
   }
 
   lists(): Pick<FixList, "successRate" | "fixes" | "leftOut"> {

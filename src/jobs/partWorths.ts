@@ -5,8 +5,10 @@ import { compareRoutines } from "../score/compare.ts";
 import { summarise } from "../score/stress.ts";
 import type { RoutinePart } from "../search/routineParts.ts";
 import { shapleyValues } from "../search/shapley.ts";
+import type { TrialBatch } from "../trial/outcome.ts";
 import type { Workers } from "./catalogue.ts";
 import { chunksOf } from "./chunks.ts";
+import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
 
 /** What a part of a routine is worth. */
@@ -43,17 +45,15 @@ export async function partWorths(
   }
   const count = Math.max(20, Math.round(TRIALS_FRAC * trials));
   let done = 0;
-  const summaries = await Promise.all(
-    variants.map(async (variant) => {
-      const batches = await Promise.all(
-        chunksOf(count).map(({ from, to }) =>
-          workers.run(project, variant, { kind: "stress", seed, from, to }, run),
-        ),
-      );
-      onProgress?.(++done / variants.length);
-      return summarise(batches);
-    }),
+  const batches = variants.map((): TrialBatch[] => []);
+  const pieces = variants.flatMap((variant, mask) =>
+    chunksOf(count).map((chunk) => ({ ...chunk, variant, mask })),
   );
+  await inTurn(pieces, async ({ variant, mask, from, to }) => {
+    batches[mask]?.push(await workers.run(project, variant, { kind: "stress", seed, from, to }, run));
+    onProgress?.(++done / pieces.length);
+  });
+  const summaries = batches.map(summarise);
   const worths = shapleyValues(summaries.map((summary) => summary.meanDelivered));
   const whole = summaries.at(-1);
   if (whole === undefined) return [];

@@ -14,7 +14,9 @@ import { type FateBatch, joinFates } from "../trial/fates.ts";
 import type { Workers } from "./catalogue.ts";
 import { chunksOf, unbroken } from "./chunks.ts";
 import { hardPlacements, type RatedPlacement } from "./hardPlacements.ts";
+import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
+import { PartsDone } from "./partsDone.ts";
 
 /** What the trials of one routine say about where and when it fails; plain data. */
 export interface Failings {
@@ -62,7 +64,12 @@ const BLIND_SPOTS = 5;
 /** Smaller circles are no spots, mm. */
 const LEAST_SPOT_MM = 8;
 /** What share of the whole job its parts are, roughly. */
-const SHARES = { failings: 0.3, certificate: 0.1, placements: 0.6 };
+type WeakPart = "runs" | "sure coverage" | "worst placements";
+const SHARES: Readonly<Record<WeakPart, number>> = {
+  runs: 0.3,
+  "sure coverage": 0.1,
+  "worst placements": 0.6,
+};
 
 /**
  * Finds the weak sides of a routine in the workers: losses by reason, move and place, times, blind spots, sure coverage, drift
@@ -74,43 +81,13 @@ export async function findWeakness(
   routine: Routine,
   options: WeaknessOptions,
 ): Promise<Weakness> {
-  const { seed, trials, signal, gate, onProgress } = options;
+  const { signal } = options;
   const bounds = driftBounds(project.robot.drift, SURE_SDS);
-  const batches: FateBatch[] = [];
-  const parts: Parts = { coverage: null, sure: null, budget: null, still: [], drifting: [] };
-  const done = { failings: 0, certificate: 0, placements: 0 };
-  const tell = (what: string): void =>
-    onProgress?.(
-      SHARES.failings * done.failings +
-        SHARES.certificate * done.certificate +
-        SHARES.placements * done.placements,
-      what,
-    );
-  const run = { signal, gate };
-  const fates = chunksOf(trials).map(async ({ from, to }) => {
-    batches.push(await workers.run(project, routine, { kind: "fates", seed, from, to }, run));
-    done.failings += (to - from) / trials;
-    tell("runs");
-  });
-  const certificate = certify(workers, project, routine, bounds, parts, run).then(() => {
-    done.certificate = 1;
-    tell("sure coverage");
-  });
-  const placements = hardPlacements(workers, project, routine, {
-    ...run,
-    seed,
-    restarts: Math.min(6, Math.max(2, Math.round(trials / 250))),
-    ratingTrials: Math.min(200, Math.max(40, Math.round(trials / 10))),
-    onFound: (still, drifting, doneFrac) => {
-      parts.still = still;
-      parts.drifting = drifting;
-      done.placements = doneFrac;
-      tell("worst placements");
-    },
-  });
-  const result = (status: Weakness["status"]): Weakness => ({
+  const parts: Parts = { batches: [], coverage: null, sure: null, budget: null, still: [], drifting: [] };
+  const done = new PartsDone<WeakPart>(SHARES, options.onProgress);
+  const known = (status: Weakness["status"]): Weakness => ({
     status,
-    failings: failingsOf(project, routine, unbroken(batches)),
+    failings: failingsOf(project, routine, unbroken(parts.batches)),
     coverage: parts.coverage,
     blindSpots: blindSpotsOf(parts.coverage),
     sure: parts.sure,
@@ -120,15 +97,63 @@ export async function findWeakness(
     beatenDrifting: parts.drifting,
   });
   try {
-    await Promise.all([...fates, certificate, placements]);
-    return result("done");
+    await Promise.all([
+      run(workers, project, routine, options, parts, done),
+      certify(workers, project, routine, bounds, parts, options).then(() => done.set("sure coverage", 1)),
+      beat(workers, project, routine, options, parts, done),
+    ]);
+    return known("done");
   } catch (reason) {
     if (!signal?.aborted) throw reason;
-    return result("stopped");
+    return known("stopped");
   }
 }
 
+type Done = PartsDone<WeakPart>;
+
+async function run(
+  workers: Workers,
+  project: Project,
+  routine: Routine,
+  { seed, trials, signal, gate }: WeaknessOptions,
+  parts: Parts,
+  done: Done,
+): Promise<void> {
+  let finished = 0;
+  await inTurn(chunksOf(trials), async ({ from, to }) => {
+    parts.batches.push(
+      await workers.run(project, routine, { kind: "fates", seed, from, to }, { signal, gate }),
+    );
+    finished += to - from;
+    done.set("runs", finished / trials);
+  });
+}
+
+/** Few trials ask for a quick answer: then the search for layouts is short, too. */
+async function beat(
+  workers: Workers,
+  project: Project,
+  routine: Routine,
+  { seed, trials, signal, gate }: WeaknessOptions,
+  parts: Parts,
+  done: Done,
+): Promise<void> {
+  await hardPlacements(workers, project, routine, {
+    signal,
+    gate,
+    seed,
+    restarts: Math.min(6, Math.max(2, Math.round(trials / 250))),
+    ratingTrials: Math.min(200, Math.max(40, Math.round(trials / 10))),
+    onFound: (still, drifting, doneFrac) => {
+      parts.still = still;
+      parts.drifting = drifting;
+      done.set("worst placements", doneFrac);
+    },
+  });
+}
+
 interface Parts {
+  readonly batches: FateBatch[];
   coverage: Coverage | null;
   sure: SureCoverage | null;
   budget: DriftBudget | null;
@@ -142,8 +167,9 @@ async function certify(
   routine: Routine,
   bounds: DriftBounds,
   parts: Parts,
-  run: JobOptions,
+  { signal, gate }: JobOptions,
 ): Promise<void> {
+  const run = { signal, gate };
   const sure = workers.run(project, routine, { kind: "sure-coverage", bounds }, run);
   // Taken up below, but it may fail before that.
   sure.catch(() => {});

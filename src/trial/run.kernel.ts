@@ -20,6 +20,11 @@ import type { RunEventKind } from "./recording.ts";
 import { robot } from "./robot.kernel.ts";
 import { isHome } from "./wedge.kernel.ts";
 
+/**
+ * One run from placement to rest, in this worker's world.
+ * A little over 300 lines: what is remembered of each ball, and the loop that changes it, share module-level arrays.
+ */
+
 /** Longest time given to balls to come to rest once the run is over, s: with c = 0.005 a ball at 600 mm/s stops in 12 s. */
 const SETTLE_S = 120;
 /** From the bumper's contact until the robot has stopped pushing, s; common practice, no source. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
-import { runCommand, runForJson } from "../support/command.ts";
+import { runCommand, runForJson, stoppedCommand } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
 
 interface FixJson {
@@ -37,6 +37,13 @@ describe("wedgeward fix", () => {
     expect(stdout).toMatch(/As it is: every ball home in \d+(\.\d)? of 100 runs/);
     expect(stdout).toMatch(/turn error halved +[+−]?\d+ of 100 runs \([+−]?\d+ to [+−]?\d+\)/);
     expect(stdout).toMatch(/what the balls home depend on/);
+  });
+
+  it("stopped with Ctrl-C prints what is known", async () => {
+    const ended = await stoppedCommand(["fix", "--routine", routine, "--trials", "1000000", "--json"]);
+    expect(ended.code).toBe(130);
+    const known = JSON.parse(ended.stdout) as FixJson & { readonly stopped: boolean };
+    expect([known.stopped, known.worths]).toEqual([true, null]);
   });
 
   it("wants a routine, and knows its own ids only", async () => {

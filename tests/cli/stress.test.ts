@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
-import { type Ended, runCommand, runForJson, startCommand } from "../support/command.ts";
+import { runCommand, runForJson, stoppedCommand } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
 
 interface StressJson {
@@ -29,18 +29,6 @@ const routine = generateRoutines(shippedProject())[0]?.id ?? "none";
 
 const stress = (...args: readonly string[]): Promise<StressJson> =>
   runForJson<StressJson>("stress", "--routine", routine, ...args);
-
-/** Stops a command once it is at work; a slow machine gets more time to come that far. */
-async function stopped(args: readonly string[]): Promise<Ended> {
-  for (let waitMs = 3000; ; waitMs *= 3) {
-    const running = startCommand(args);
-    await new Promise((resolve) => setTimeout(resolve, waitMs));
-    running.child.kill("SIGINT");
-    const ended = await running.ended;
-    // Ended by the signal itself: it had not begun to listen yet.
-    if (ended.code !== null || waitMs > 60_000) return ended;
-  }
-}
 
 describe("wedgeward stress", () => {
   it("gives the same result for one worker, two and four", async () => {
@@ -91,7 +79,7 @@ describe("wedgeward stress", () => {
   });
 
   it("stopped with Ctrl-C prints what is known: the same as that many trials give", async () => {
-    const { code, stdout, stderr } = await stopped([
+    const { code, stdout, stderr } = await stoppedCommand([
       "stress",
       "--routine",
       routine,

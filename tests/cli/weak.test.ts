@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
-import { runCommand, runForJson } from "../support/command.ts";
+import { runCommand, runForJson, stoppedCommand } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
 
 interface WeakJson {
@@ -46,6 +46,14 @@ describe("wedgeward weak", () => {
     expect(stdout).toMatch(/Best moment to stop and leave: after move \d+ of \d+/);
     expect(stdout).toMatch(/Largest blind spots:\n {2}around \d+, \d+ mm/);
     expect(stdout).toMatch(/Layouts that beat it even without drift, scored on fresh seeds/);
+  });
+
+  it("stopped with Ctrl-C prints what is known", async () => {
+    const ended = await stoppedCommand(["weak", "--routine", routine, "--trials", "1000000", "--json"]);
+    expect(ended.code).toBe(130);
+    const known = JSON.parse(ended.stdout) as WeakJson & { readonly stopped: boolean };
+    expect(known.stopped).toBe(true);
+    expect(known.trials).toBeLessThan(1_000_000);
   });
 
   it("refuses places that are none", async () => {

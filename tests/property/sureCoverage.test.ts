@@ -4,7 +4,7 @@ import { type Region, regionContains } from "../../src/geometry/region.ts";
 import type { Project } from "../../src/model/project.ts";
 import type { Move } from "../../src/model/routine.ts";
 import { RandomStream } from "../../src/num/stream.ts";
-import { generateRoutines } from "../../src/plan/catalogue.ts";
+import { RoutineMaker } from "../../src/plan/maker.ts";
 import { type DriftBounds, driftBounds } from "../../src/score/driftBounds.ts";
 import { sureCoverage } from "../../src/score/sureCoverage.ts";
 import { shippedProject } from "../support/projectFiles.ts";
@@ -70,7 +70,7 @@ interface Case {
 
 const usual = shippedProject();
 const plate = shippedProject("plate-robot.json");
-const picked = (id: string): readonly Move[] => generateRoutines(usual).find((r) => r.id === id)?.moves ?? [];
+const picked = (id: string): readonly Move[] => new RoutineMaker(usual).make(id)?.moves ?? [];
 
 const CASES: readonly Case[] = [
   { name: "lanes, arms, one sd", project: usual, moves: LANES, sds: 1, drifts: 40_000 },

@@ -58,3 +58,15 @@ export async function runForJson<T>(...args: readonly string[]): Promise<T> {
   if (code !== 0 || stderr !== "") throw new Error(`exit code ${code}: ${stderr}${stdout}`);
   return JSON.parse(stdout) as T;
 }
+
+/** Stops a command with Ctrl-C once it is at work; a slow machine gets more time to come that far. */
+export async function stoppedCommand(args: readonly string[]): Promise<Ended> {
+  for (let waitMs = 3000; ; waitMs *= 3) {
+    const running = startCommand(args);
+    await new Promise((resolve) => setTimeout(resolve, waitMs));
+    running.child.kill("SIGINT");
+    const ended = await running.ended;
+    // Ended by the signal itself: it had not begun to listen yet.
+    if (ended.code !== null || waitMs > 60_000) return ended;
+  }
+}

@@ -61,3 +61,23 @@ export function fitted(text: string, widthPx: number): string {
   const most = Math.floor(widthPx / LETTER_PX);
   return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 1)).trimEnd()}…`;
 }
+
+/** A line, unbroken unless dashes are given. */
+export function lineOf(
+  points: readonly (readonly [number, number])[],
+  ink: Ink,
+  widthPx: number,
+  dashes: readonly number[] = [],
+): Shape {
+  return { kind: "line", points, ink, widthPx, dashes };
+}
+
+export function textAt(
+  xPx: number,
+  yPx: number,
+  text: string,
+  anchor: "start" | "middle" | "end",
+  ink: Ink = "strong",
+): Shape {
+  return { kind: "text", xPx, yPx, text, anchor, ink };
+}

@@ -1,6 +1,6 @@
 import type { Fix } from "../../jobs/fixes.ts";
 import { gainWords, signed } from "../fixWords.ts";
-import { type Drawing, fitted, type Shape, TEXT_PX } from "./drawing.ts";
+import { type Drawing, fitted, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale } from "./scale.ts";
 
 const WIDTH_PX = 640;
@@ -29,26 +29,17 @@ export function fixChart(fixes: readonly Fix[]): Drawing {
     description: fixes.length === 0 ? "No change was tried." : `${told.join("; ")}.`,
     shapes: [
       ...x.ticks.flatMap((tick): Shape[] => [
-        {
-          kind: "line",
-          points: [
+        lineOf(
+          [
             [x.at(tick), TOP_PX - 6],
             [x.at(tick), foot],
           ],
-          ink: tick === 0 ? "strong" : "faint",
-          widthPx: tick === 0 ? 1.5 : 1,
-          dashes: [],
-        },
-        { kind: "text", xPx: x.at(tick), yPx: foot + 16, text: signed(tick), anchor: "middle", ink: "soft" },
+          tick === 0 ? "strong" : "faint",
+          tick === 0 ? 1.5 : 1,
+        ),
+        textAt(x.at(tick), foot + 16, signed(tick), "middle", "soft"),
       ]),
-      {
-        kind: "text",
-        xPx: WIDTH_PX - RIGHT_PX,
-        yPx: foot + 36,
-        text: "more or fewer of 100 runs with every ball home",
-        anchor: "end",
-        ink: "soft",
-      },
+      textAt(WIDTH_PX - RIGHT_PX, foot + 36, "more or fewer of 100 runs with every ball home", "end", "soft"),
       ...rows,
     ],
   };
@@ -64,51 +55,36 @@ function rowOf(
   const end = at(100 * gain.value);
   const low = at(100 * gain.low);
   const high = at(100 * gain.high);
-  const tick = (xPx: number): Shape => ({
-    kind: "line",
-    points: [
-      [xPx, middle - 4],
-      [xPx, middle + 4],
-    ],
-    ink: "strong",
-    widthPx: 1.5,
-    dashes: [],
-  });
+  const isOpen = verdict === "not told apart";
+  const upright = (xPx: number): Shape =>
+    lineOf(
+      [
+        [xPx, middle - 4],
+        [xPx, middle + 4],
+      ],
+      "strong",
+      1.5,
+    );
   return [
-    {
-      kind: "text",
-      xPx: LABEL_PX - 10,
-      yPx: middle + TEXT_PX / 3,
-      text: fitted(title, LABEL_PX - 14),
-      anchor: "end",
-      ink: "strong",
-    },
+    textAt(LABEL_PX - 10, middle + TEXT_PX / 3, fitted(title, LABEL_PX - 14), "end"),
     {
       kind: "bar",
       xPx: Math.min(zero, end),
       yPx: topPx,
       widthPx: Math.abs(end - zero),
       heightPx: BAR_PX,
-      fill: verdict === "not told apart" ? "hatched" : "tint",
+      fill: isOpen ? "hatched" : "tint",
     },
-    {
-      kind: "line",
-      points: [
+    lineOf(
+      [
         [low, middle],
         [high, middle],
       ],
-      ink: "strong",
-      widthPx: 1.5,
-      dashes: [],
-    },
-    tick(low),
-    tick(high),
-    {
-      kind: "dot",
-      xPx: end,
-      yPx: middle,
-      radiusPx: 3.5,
-      fill: verdict === "not told apart" ? "open" : "full",
-    },
+      "strong",
+      1.5,
+    ),
+    upright(low),
+    upright(high),
+    { kind: "dot", xPx: end, yPx: middle, radiusPx: 3.5, fill: isOpen ? "open" : "full" },
   ];
 }

@@ -1,7 +1,7 @@
 import type { LossCount } from "../../score/lossCounts.ts";
 import { LOSS_REASONS } from "../../trial/outcome.ts";
 import { lossTitle } from "../lossWords.ts";
-import { type Drawing, type Shape, TEXT_PX } from "./drawing.ts";
+import { type Drawing, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale } from "./scale.ts";
 
 const WIDTH_PX = 640;
@@ -25,16 +25,9 @@ export function lossChart(losses: readonly LossCount[], trials: number): Drawing
     const yPx = TOP_PX + i * ROW_PX;
     const text = yPx + BAR_PX / 2 + TEXT_PX / 3;
     return [
-      { kind: "text", xPx: LABEL_PX - 10, yPx: text, text: title, anchor: "end", ink: "strong" },
+      textAt(LABEL_PX - 10, text, title, "end"),
       { kind: "bar", xPx: LABEL_PX, yPx, widthPx: x.at(balls) - LABEL_PX, heightPx: BAR_PX, fill: "hatched" },
-      {
-        kind: "text",
-        xPx: x.at(balls) + 8,
-        yPx: text,
-        text: `${balls} (${perRun(balls, trials)} a run)`,
-        anchor: "start",
-        ink: "strong",
-      },
+      textAt(x.at(balls) + 8, text, `${balls} (${perRun(balls, trials)} a run)`, "start"),
     ];
   });
   const words = rows.map(({ title, balls }) => `${title} ${balls}`).join(", ");
@@ -54,5 +47,5 @@ function perRun(balls: number, trials: number): string {
 
 function nothing(trials: number): Shape {
   const text = `No ball was lost in ${trials} runs.`;
-  return { kind: "text", xPx: WIDTH_PX / 2, yPx: TOP_PX + TEXT_PX, text, anchor: "middle", ink: "strong" };
+  return textAt(WIDTH_PX / 2, TOP_PX + TEXT_PX, text, "middle");
 }

@@ -1,6 +1,6 @@
 import type { StopAdvice, TimeToHome } from "../../score/timeToHome.ts";
 import { outOf100 } from "../rateWords.ts";
-import { type Drawing, type Shape, TEXT_PX } from "./drawing.ts";
+import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale, type Scale } from "./scale.ts";
 
 const WIDTH_PX = 640;
@@ -26,34 +26,14 @@ export function timeChart(time: TimeToHome, stop: StopAdvice): Drawing {
     shares: curve.shareFrac,
   }));
   const places = spacedOut(stepped.map(({ shares }) => y.at(100 * (shares.at(-1) ?? 0))));
-  const curves = stepped.flatMap(({ label, dashes, shares }, i): Shape[] => [
-    {
-      kind: "area",
-      fill: "tint",
-      points: [
-        ...pathOf(
-          time.timesS,
-          shares.map((share) => Math.min(1, share + time.bandFrac)),
-          x,
-          y,
-        ),
-        ...pathOf(
-          time.timesS,
-          shares.map((share) => Math.max(0, share - time.bandFrac)),
-          x,
-          y,
-        ).reverse(),
-      ],
-    },
-    { kind: "line", points: pathOf(time.timesS, shares, x, y), ink: "strong", widthPx: 2, dashes },
-    {
-      kind: "text",
-      xPx: WIDTH_PX - RIGHT_PX + 8,
-      yPx: (places[i] ?? 0) + TEXT_PX / 3,
-      text: `${label}: ${outOf100(shares.at(-1) ?? 0)}`,
-      anchor: "start",
-      ink: "strong",
-    },
+  const curves = stepped.flatMap((curve, i) => [
+    ...curveOf(time, curve.shares, curve.dashes, x, y),
+    textAt(
+      WIDTH_PX - RIGHT_PX + 8,
+      (places[i] ?? 0) + TEXT_PX / 3,
+      `${curve.label}: ${outOf100(curve.shares.at(-1) ?? 0)}`,
+      "start",
+    ),
   ]);
   return {
     widthPx: WIDTH_PX,
@@ -87,51 +67,51 @@ function pathOf(
   return timesS.map((timeS, i) => [x.at(timeS), y.at(100 * (shares[i] ?? 0))] as const);
 }
 
+/** A curve and its band. */
+function curveOf(
+  { timesS, bandFrac }: TimeToHome,
+  shares: readonly number[],
+  dashes: readonly number[],
+  x: Scale,
+  y: Scale,
+): readonly Shape[] {
+  const above = shares.map((share) => Math.min(1, share + bandFrac));
+  const below = shares.map((share) => Math.max(0, share - bandFrac));
+  const band = [...pathOf(timesS, above, x, y), ...pathOf(timesS, below, x, y).reverse()];
+  return [
+    { kind: "area", fill: "tint", points: band },
+    lineOf(pathOf(timesS, shares, x, y), "strong", 2, dashes),
+  ];
+}
+
 function axes(x: Scale, y: Scale): readonly Shape[] {
   const foot = HEIGHT_PX - BOTTOM_PX;
+  const right = WIDTH_PX - RIGHT_PX;
   return [
     ...y.ticks.flatMap((tick): Shape[] => [
-      {
-        kind: "line",
-        points: [
+      lineOf(
+        [
           [LEFT_PX, y.at(tick)],
-          [WIDTH_PX - RIGHT_PX, y.at(tick)],
+          [right, y.at(tick)],
         ],
-        ink: "faint",
-        widthPx: 1,
-        dashes: [],
-      },
-      {
-        kind: "text",
-        xPx: LEFT_PX - 8,
-        yPx: y.at(tick) + TEXT_PX / 3,
-        text: String(tick),
-        anchor: "end",
-        ink: "soft",
-      },
+        "faint",
+        1,
+      ),
+      textAt(LEFT_PX - 8, y.at(tick) + TEXT_PX / 3, String(tick), "end", "soft"),
     ]),
     ...x.ticks.flatMap((tick): Shape[] => [
-      {
-        kind: "line",
-        points: [
+      lineOf(
+        [
           [x.at(tick), foot],
           [x.at(tick), foot + 5],
         ],
-        ink: "soft",
-        widthPx: 1,
-        dashes: [],
-      },
-      { kind: "text", xPx: x.at(tick), yPx: foot + 20, text: String(tick), anchor: "middle", ink: "soft" },
+        "soft",
+        1,
+      ),
+      textAt(x.at(tick), foot + 20, String(tick), "middle", "soft"),
     ]),
-    { kind: "text", xPx: LEFT_PX - 40, yPx: TOP_PX - 12, text: "runs of 100", anchor: "start", ink: "soft" },
-    {
-      kind: "text",
-      xPx: WIDTH_PX - RIGHT_PX,
-      yPx: foot + 38,
-      text: "seconds since the start",
-      anchor: "end",
-      ink: "soft",
-    },
+    textAt(LEFT_PX - 40, TOP_PX - 12, "runs of 100", "start", "soft"),
+    textAt(right, foot + 38, "seconds since the start", "end", "soft"),
   ];
 }
 
@@ -139,24 +119,16 @@ function stopMark({ best, savedS }: StopAdvice, x: Scale): readonly Shape[] {
   if (best === null || savedS < 1) return [];
   const at = x.at(best.timeS);
   return [
-    {
-      kind: "line",
-      points: [
+    lineOf(
+      [
         [at, TOP_PX],
         [at, HEIGHT_PX - BOTTOM_PX],
       ],
-      ink: "soft",
-      widthPx: 1.5,
-      dashes: [2, 3],
-    },
-    {
-      kind: "text",
-      xPx: at,
-      yPx: TOP_PX - 12,
-      text: `stop at ${best.timeS.toFixed(0)} s`,
-      anchor: "middle",
-      ink: "strong",
-    },
+      "soft",
+      1.5,
+      [2, 3],
+    ),
+    textAt(at, TOP_PX - 12, `stop at ${best.timeS.toFixed(0)} s`, "middle"),
   ];
 }
 

@@ -3,7 +3,7 @@ import { dependenceOn } from "../../../src/jobs/dependence.ts";
 import { findFixes } from "../../../src/jobs/fixes.ts";
 import { partWorths } from "../../../src/jobs/partWorths.ts";
 import type { Move } from "../../../src/model/routine.ts";
-import { generateRoutines } from "../../../src/plan/catalogue.ts";
+import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { compareRoutines } from "../../../src/score/compare.ts";
 import { summarise } from "../../../src/score/stress.ts";
 import { proposeChanges } from "../../../src/search/change.ts";
@@ -33,7 +33,7 @@ const routine = routineOf([
 ]);
 
 describe("what to fix", () => {
-  const options = { seed: 2, trials: 40 };
+  const options = { seed: 2, trials: 20 };
 
   test("is the same however the work is shared out, and what a paired comparison gives", async () => {
     const list = await findFixes(inlineWorkers("first"), project, routine, options);
@@ -47,7 +47,7 @@ describe("what to fix", () => {
     const made = proposed.find(({ id }) => id === "slower")?.made;
     if (!made) throw new Error("slower is always possible");
     const summaryOf = (p: typeof project, r: typeof routine) =>
-      summarise([runBatch(compileTrial(p, r), 2, 0, 40)]);
+      summarise([runBatch(compileTrial(p, r), 2, 0, 20)]);
     const compared = compareRoutines(summaryOf(made.project, made.routine), summaryOf(project, routine));
     expect(slower?.gain).toEqual(compared.successDifference);
     expect(slower?.costsS).toBeGreaterThan(0);
@@ -62,14 +62,14 @@ describe("what to fix", () => {
     const list = await findFixes(workers, project, routine, { ...options, signal: controller.signal });
     expect(list.status).toBe("stopped");
     expect(list.fixes).toHaveLength(2);
-    expect(list.successRate?.trials).toBe(40);
+    expect(list.successRate?.trials).toBe(20);
     expect(list.dependence).toBeNull();
   });
 });
 
 describe("what each part is worth", () => {
   test("adds up to what the whole brings more than the way in", async () => {
-    const hooks = generateRoutines(project).find(({ id }) => id === "herd-outer-c0-q-b-v100") ?? routine;
+    const hooks = new RoutineMaker(project).make("herd-outer-c0-q-b-v100") ?? routine;
     const worths = await partWorths(inlineWorkers(), project, hooks, { seed: 2, trials: 160, most: 2 });
     expect(worths.length).toBeGreaterThan(1);
     const way = routineOf(hooks.moves.slice(0, worths[0]?.from));

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { checkProject } from "../../../src/model/check.ts";
 import type { Move } from "../../../src/model/routine.ts";
 import { nominalCourse } from "../../../src/motion/course.ts";
-import { generateRoutines } from "../../../src/plan/catalogue.ts";
+import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { proposeChanges } from "../../../src/search/change.ts";
 import { response, usableFactors } from "../../../src/search/factors.ts";
 import { routineParts, strayTouchCount, withParts } from "../../../src/search/routineParts.ts";
@@ -10,7 +10,7 @@ import { shippedProject } from "../../support/projectFiles.ts";
 import { routineOf } from "../../support/scene.ts";
 
 const project = shippedProject();
-const routine = generateRoutines(project).find(({ id }) => id === "herd-outer-c0-q-b-v100") ?? routineOf([]);
+const routine = new RoutineMaker(project).make("herd-outer-c0-q-b-v100") ?? routineOf([]);
 
 describe("what can be changed", () => {
   const proposed = proposeChanges(project, routine);
