@@ -3,14 +3,14 @@ import { compileTrial, type TrialPlan } from "../../src/trial/compile.ts";
 import { runBatch } from "../../src/trial/run.ts";
 import { defaultProject } from "./defaultProject.ts";
 import { firstOfEachPattern } from "./firstOfEachPattern.ts";
-import { type BenchRow, rowOf, secondsOf } from "./row.ts";
+import { type BenchRow, cpuSecondsOf, rowOf } from "./row.ts";
 
 const ROUNDS = 7;
 const TRIALS = 1000;
 const WARM_UP_TRIALS = 500;
 const SEED = 1;
 
-/** Trials per second on one core: a routine of each pattern, and all of them together. */
+/** Trials per second of processor time: a routine of each pattern, and all of them together. */
 export async function bench(): Promise<readonly BenchRow[]> {
   const project = defaultProject();
   const routines = firstOfEachPattern(generateRoutines(project));
@@ -24,7 +24,7 @@ export async function bench(): Promise<readonly BenchRow[]> {
   for (let round = 0; round < ROUNDS; round++) {
     // Interleaved, so that a slow moment of the machine falls on all alike.
     for (const [i, plan] of plans.entries()) {
-      rates[i]?.push(TRIALS / secondsOf(() => run(plan, WARM_UP_TRIALS + round * TRIALS, TRIALS)));
+      rates[i]?.push(TRIALS / cpuSecondsOf(() => run(plan, WARM_UP_TRIALS + round * TRIALS, TRIALS)));
     }
   }
   if (!Number.isFinite(sink)) throw new Error("the batches have no hash");
@@ -32,7 +32,7 @@ export async function bench(): Promise<readonly BenchRow[]> {
     const seconds = rates.reduce((sum, ofPlan) => sum + TRIALS / (ofPlan[round] ?? 0), 0);
     return (TRIALS * rates.length) / seconds;
   });
-  const unit = "trials/s on one core";
+  const unit = "trials a second of one core";
   return [
     ...routines.map((routine, i) => rowOf(routine.id, unit, rates[i] ?? [])),
     rowOf("all of these", unit, together),
