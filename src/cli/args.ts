@@ -29,6 +29,7 @@ export type Invocation =
     } & Common)
   | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
   | ({ readonly command: "pockets" } & Common)
+  | ({ readonly command: "push"; readonly placement: string; readonly seed: number } & Common)
   | {
       readonly command: "calibrate";
       readonly file: string;
@@ -120,6 +121,14 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       return { command: "sensors", ...common, ...sampling(number, FLAGS.trials.forSensors, cores) };
     case "pockets":
       return { command: "pockets", ...common };
+    case "push": {
+      const placement = words.flags.get("placement") ?? "";
+      if (placement === "") {
+        const remedy = "Say where the balls lie: a file, or random.";
+        issues.push(flagIssue("missing-flag", "placement", "nothing", remedy));
+      }
+      return { command: "push", ...common, placement, seed: number("seed", FLAGS.seed.fallback) };
+    }
     case "calibrate": {
       const [file = ""] = words.others;
       if (file === "")

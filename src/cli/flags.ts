@@ -42,6 +42,12 @@ export const FLAGS = {
     allowed: "x,y:x,y:… in mm, one pair a ball",
     help: "lays the balls there, as x,y:x,y:… in mm",
   },
+  placement: {
+    kind: "text",
+    value: "FILE|random",
+    allowed: "a file of places, or the word random",
+    help: "where the balls lie: a JSON list of { xMm, yMm }, or drawn with the seed",
+  },
   index: {
     kind: "number",
     value: "I",
@@ -92,6 +98,7 @@ interface Command {
     | "weak"
     | "fix"
     | "pockets"
+    | "push"
     | "sensors"
     | "check"
     | "steps"
@@ -153,6 +160,13 @@ export const COMMANDS: readonly Command[] = [
     usage: "pockets [PROJECT] [--json]",
     help: "maps the places from which pushing can bring a ball home, and the dead pockets",
     flags: ["json"],
+    mostFiles: 1,
+  },
+  {
+    name: "push",
+    usage: "push [PROJECT] --placement FILE|random [--seed S] [--json]",
+    help: "the quickest pushes for balls whose places are known: order, trips, moves, times",
+    flags: ["placement", "seed", "json"],
     mostFiles: 1,
   },
   {

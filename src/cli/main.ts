@@ -8,6 +8,7 @@ import { packageVersion } from "./packageDirectory.ts";
 import { planCommand } from "./planCommand.ts";
 import { pocketsCommand } from "./pocketsCommand.ts";
 import { fieldNames } from "./projectFile.ts";
+import { pushCommand } from "./pushCommand.ts";
 import { sensorsCommand } from "./sensorsCommand.ts";
 import { startCommand } from "./startCommand.ts";
 import { stepsCommand } from "./stepsCommand.ts";
@@ -49,6 +50,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return sensorsCommand(invocation);
     case "pockets":
       return pocketsCommand(invocation);
+    case "push":
+      return pushCommand(invocation);
     case "calibrate":
       return calibrateCommand(invocation);
     case "check":

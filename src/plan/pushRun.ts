@@ -92,7 +92,7 @@ function follow(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[])
 }
 
 /** The stretch up to a corner and the turn into the next one, gentle enough that carried balls stay in the pusher. */
-function roundCorner(builder: RoutineBuilder, corner: RoundedCorner): boolean {
+export function roundCorner(builder: RoutineBuilder, corner: RoundedCorner): boolean {
   const { point, turnRad, radiusMm, tangentMm } = corner;
   const { carry } = builder.scene;
   const curved = radiusMm >= LEAST_RADIUS_MM;
@@ -114,7 +114,7 @@ function settleAndSquareUp(builder: RoutineBuilder): void {
 }
 
 /** A straight stretch before a curve: ends slowly enough that carried balls do not run out of the pusher. */
-function carryOn(builder: RoutineBuilder, lengthMm: number): boolean {
+export function carryOn(builder: RoutineBuilder, lengthMm: number): boolean {
   const { carry } = builder.scene;
   const slow = brakingSpeed(carry);
   if (!carry.holds || builder.speedMmPerS <= slow) return builder.drive(lengthMm);
@@ -127,7 +127,7 @@ function carryOn(builder: RoutineBuilder, lengthMm: number): boolean {
  * Against the wall or the wedge; only up to it where it would turn the robot away (a corner of the robot meets it
  * first), or where the robot drives over the wedge and its tips would meet the walls beyond.
  */
-function finish(builder: RoutineBuilder, last: PointMm, end: PushRun["end"]): boolean {
+export function finish(builder: RoutineBuilder, last: PointMm, end: PushRun["end"]): boolean {
   if (end === "stop") return builder.drive(distance(builder.pose, last));
   const { scene } = builder;
   const { headingRad } = builder.pose;
