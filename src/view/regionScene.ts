@@ -1,15 +1,10 @@
 import { Container, Graphics } from "pixi.js";
 import { ballsOf, type Project } from "../model/project.ts";
-import { startRegion } from "../model/startRegion.ts";
 import type { PointMm } from "../model/zone.ts";
 import { emptyLayer } from "./layer.ts";
 import { ballColour, type Palette } from "./palette.ts";
+import { regionRuns } from "./regionLayout.ts";
 import type { Viewport } from "./viewport.ts";
-
-/** Finest and coarsest step of the shading, mm: the region's edge is shown to half of it. */
-const STEP_MM = { least: 6, most: 60 };
-/** Cells along the longer side: enough for an edge that looks smooth. */
-const CELLS = 150;
 
 /** Where the laying-out rule lets a ball's middle lie, shaded, and a few placements it gives as rings. */
 export class RegionScene {
@@ -49,33 +44,4 @@ export class RegionScene {
   clear(): void {
     emptyLayer(this.layer);
   }
-}
-
-/** A stretch of one row of cells. */
-export interface RegionRun {
-  readonly fromMm: number;
-  readonly toMm: number;
-  readonly yMm: number;
-  readonly stepMm: number;
-}
-
-/** The region of a random layout, row by row, for the smallest ball; empty for fixed spots. */
-export function regionRuns(project: Project): readonly RegionRun[] {
-  const region = startRegion(project);
-  if (!region) return [];
-  const { widthMm, heightMm } = project.zone;
-  const radius = Math.min(...ballsOf(project).map((kind) => kind.diameterMm / 2));
-  const step = Math.min(STEP_MM.most, Math.max(STEP_MM.least, Math.max(widthMm, heightMm) / CELLS));
-  const runs: RegionRun[] = [];
-  for (let y = 0; y < heightMm; y += step) {
-    let from = -1;
-    for (let x = 0; x <= widthMm + step; x += step) {
-      const inside = x <= widthMm && region.allows(x + step / 2, y + step / 2, radius);
-      if (inside && from < 0) from = x;
-      if (inside || from < 0) continue;
-      runs.push({ fromMm: from, toMm: x, yMm: y, stepMm: step });
-      from = -1;
-    }
-  }
-  return runs;
 }

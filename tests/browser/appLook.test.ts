@@ -3,7 +3,7 @@ import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { goTo, openApp, ready, secondOf } from "../support/appPage.ts";
+import { goTo, openApp, openStep, ready, secondOf } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
 import { top } from "../support/sourceCheck.ts";
 
@@ -64,7 +64,7 @@ describe.each(["light", "dark"] as const)("the page in the %s theme", (colorSche
   });
 
   it("shows the projects, and a bad file's issues, without findings", async () => {
-    const page = await openApp({ colorScheme });
+    const page = await openStep("Routines", { colorScheme });
     await page.getByRole("button", { name: /^Projects/ }).click();
     expect(await findings(page)).toEqual([]);
     const file = {
@@ -113,13 +113,13 @@ describe("the drawing", () => {
   });
 
   it("follows the theme when it is switched", async () => {
-    const page = await openApp({ colorScheme: "light" });
+    const page = await openStep("Routines", { colorScheme: "light" });
     await page.getByLabel("Theme").selectOption("dark");
     await expect.poll(async () => (await coloursOf(page)).get("35,42,50") ?? 0).toBeGreaterThan(0.3);
   });
 
   it("keeps its canvas as large as its frame when the window changes", async () => {
-    const page = await openApp({ viewport: { width: 1300, height: 900 } });
+    const page = await openStep("Routines", { viewport: { width: 1300, height: 900 } });
     await page.setViewportSize({ width: 500, height: 800 });
     await expect
       .poll(() =>
@@ -148,7 +148,7 @@ describe("small and large screens", () => {
   });
 
   it("puts the ranking beside the drawing where there is room", async () => {
-    const page = await openApp({ viewport: { width: 1280, height: 800 } });
+    const page = await openStep("Routines", { viewport: { width: 1280, height: 800 } });
     const drawing = await page.locator(".frame").boundingBox();
     const ranking = await page.getByRole("heading", { name: "Routines, best first" }).boundingBox();
     expect(ranking?.x ?? 0).toBeGreaterThan((drawing?.x ?? 0) + (drawing?.width ?? 0));
@@ -169,7 +169,7 @@ describe("people who asked for less motion", () => {
 
 describe("the page's security policy", () => {
   it("allows no inline scripts and no evaluation", async () => {
-    const page = await openApp();
+    const page = await openStep("Routines");
     const policy = await page.locator("meta[http-equiv=Content-Security-Policy]").getAttribute("content");
     expect(policy).toContain("default-src 'self'");
     expect(policy).not.toContain("unsafe-eval");

@@ -18,8 +18,8 @@ export async function openApp(options: BrowserContextOptions = {}): Promise<Page
 }
 
 /** The app as soon as a project lies open, at one of its steps; nothing is ranked. */
-export async function openStep(step: StepName, path = ""): Promise<Page> {
-  const page = await openPage(path);
+export async function openStep(step: StepName, options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await openPage("", options);
   await page.getByRole("button", { name: "Cancel" }).click();
   await goTo(page, step);
   return page;
@@ -61,7 +61,7 @@ export async function runOf(page: Page): Promise<number> {
 
 /** Where everything is, in words: the text twin of the drawing. */
 export async function pictureOf(page: Page): Promise<string> {
-  return (await page.locator(".drawing [role=status]").first().textContent()) ?? "";
+  return (await page.locator(".drawing .picture").textContent()) ?? "";
 }
 
 /** Number of the move under way, as the text twin gives it. */
