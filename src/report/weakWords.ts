@@ -63,7 +63,8 @@ function percentWords(share: number): string {
 
 /** When to stop and leave. */
 export function stopWords({ best, savedS }: StopAdvice, moves: number): string {
-  if (best === null) return "No move ends within the time limit.";
+  if (best === null)
+    return "No best moment to stop: no move ends in time, or the routine decides as it goes.";
   const when = `after move ${best.move + 1} of ${moves}, at ${best.timeS.toFixed(0)} s`;
   if (savedS < 0.5) return `Best moment to stop and leave: ${when}, the end.`;
   return `Best moment to stop and leave: ${when}; the ${savedS.toFixed(0)} s after it bring next to nothing.`;
