@@ -170,11 +170,8 @@ async function certify(
   { signal, gate }: JobOptions,
 ): Promise<void> {
   const run = { signal, gate };
-  // A routine that decides as it goes drives another path in every run: nothing is promised of it.
-  if (routine.program !== undefined) {
-    parts.coverage = await workers.run(project, routine, { kind: "coverage" }, run);
-    return;
-  }
+  // A routine that decides as it goes drives another path in every run: it covers nothing beforehand.
+  if (routine.program !== undefined) return;
   const sure = workers.run(project, routine, { kind: "sure-coverage", bounds }, run);
   // Taken up below, but it may fail before that.
   sure.catch(() => {});
