@@ -30,7 +30,10 @@ const SETTLE_S = 120;
 /** From the bumper's contact until the robot has stopped pushing, s; common practice, no source. */
 const BUMP_S = 0.1;
 
-/** What the run in this worker's world came to. Read right after `run`. */
+/**
+ * What the run in this worker's world came to. Read right after `run`.
+ * A little over 300 lines: a run, its watcher and its result are one state, read by name in the inner loop.
+ */
 export const result = {
   timeS: 0,
   cut: false,
