@@ -15,7 +15,13 @@ export type Invocation =
   | { readonly command: "help" }
   | { readonly command: "version" }
   | { readonly command: "start" }
-  | ({ readonly command: "plan" | "sensors" } & Common & Sampling)
+  | ({
+      readonly command: "plan";
+      /** How long the search may take; null: until it is settled. */
+      readonly seconds: number | null;
+    } & Common &
+      Sampling)
+  | ({ readonly command: "sensors" } & Common & Sampling)
   | ({ readonly command: "stress" | "weak" | "fix"; readonly routine: string } & Common & Sampling)
   | ({
       readonly command: "trial";
@@ -28,6 +34,14 @@ export type Invocation =
       readonly still: boolean;
     } & Common)
   | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
+  | ({
+      readonly command: "compare";
+      readonly first: string;
+      readonly second: string;
+      /** null: the first one's. */
+      readonly otherProject: string | null;
+    } & Common &
+      Sampling)
   | ({ readonly command: "pockets" } & Common)
   | ({ readonly command: "push"; readonly placement: string; readonly seed: number } & Common)
   | {
@@ -86,11 +100,25 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
     readNumber(words, flag, fallback, issues);
   const common = { project: words.others[0] ?? null, json: words.flags.has("json") };
   switch (name) {
-    case "plan":
-      return { command: "plan", ...common, ...sampling(number, FLAGS.trials.forPlan, cores) };
+    case "plan": {
+      const seconds = words.flags.has("seconds") ? number("seconds", null) : null;
+      const trials = seconds === null ? FLAGS.trials.forPlan : FLAGS.trials.forTimedPlan;
+      return { command: "plan", ...common, seconds, ...sampling(number, trials, cores) };
+    }
     case "stress": {
       const routine = readRoutine(words, issues);
       return { command: "stress", ...common, routine, ...sampling(number, FLAGS.trials.forStress, cores) };
+    }
+    case "compare": {
+      const [first = "", second = ""] = words.others;
+      if (second === "") {
+        const got = first === "" ? "no routine" : "one routine";
+        issues.push(issue("missing-routine", got, "Name two; `wedgeward plan` lists their ids.", "ID ID"));
+      }
+      const project = words.flags.get("project") ?? null;
+      const otherProject = words.flags.get("other-project") ?? null;
+      const sampled = sampling(number, FLAGS.trials.forCompare, cores);
+      return { command: "compare", first, second, project, otherProject, json: common.json, ...sampled };
     }
     case "weak": {
       const routine = readRoutine(words, issues);

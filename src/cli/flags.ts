@@ -20,12 +20,23 @@ export const FLAGS = {
     min: 1,
     max: MOST_TRIALS,
     forPlan: 300,
+    /** More than there is time for: the time decides. */
+    forTimedPlan: 2000,
     forStress: 2000,
+    forCompare: 2000,
     forWeak: 2000,
     forFix: 600,
     forSensors: 300,
     allowed: wholeNumber(1, MOST_TRIALS),
-    help: "simulated runs of each routine (plan and sensors 300, fix 600, stress and weak 2000)",
+    help: "simulated runs of each routine (plan and sensors 300, fix 600, stress, compare and weak 2000)",
+  },
+  seconds: {
+    kind: "number",
+    value: "N",
+    min: 1,
+    max: 3600,
+    allowed: wholeNumber(1, 3600),
+    help: "how long the search may take; more time, surer figures",
   },
   seed: {
     kind: "number",
@@ -82,6 +93,12 @@ export const FLAGS = {
     allowed: "a project file, or the name of one that ships with the tool",
     help: "which project the measurements are for",
   },
+  "other-project": {
+    kind: "text",
+    value: "PROJECT",
+    allowed: "a project file, or the name of one that ships with the tool",
+    help: "the project of the second routine, with another robot say (the same)",
+  },
   json: { kind: "switch", value: "", allowed: "no value", help: "print one JSON object and nothing else" },
 } as const;
 
@@ -94,6 +111,7 @@ interface Command {
   readonly name:
     | "plan"
     | "stress"
+    | "compare"
     | "trial"
     | "weak"
     | "fix"
@@ -115,9 +133,9 @@ export type CommandName = Command["name"];
 export const COMMANDS: readonly Command[] = [
   {
     name: "plan",
-    usage: "plan [PROJECT] [--trials N] [--seed S] [--workers W] [--json]",
-    help: "ranks all routines for a project by how often they bring every ball home",
-    flags: ["trials", "seed", "workers", "json"],
+    usage: "plan [PROJECT] [--trials N | --seconds N] [--seed S] [--workers W] [--json]",
+    help: "finds the routine that most often brings every ball home: races all, refines the best",
+    flags: ["trials", "seconds", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {
@@ -126,6 +144,14 @@ export const COMMANDS: readonly Command[] = [
     help: "stress-tests one routine: success rate, balls home, losses by reason",
     flags: ["routine", "trials", "seed", "workers", "json"],
     mostFiles: 1,
+  },
+  {
+    name: "compare",
+    usage:
+      "compare ID ID [--project PROJECT] [--other-project PROJECT] [--trials N] [--seed S] [--workers W] [--json]",
+    help: "two routines, or one on two robots, on the same placements: which is better, and how sure that is",
+    flags: ["project", "other-project", "trials", "seed", "workers", "json"],
+    mostFiles: 2,
   },
   {
     name: "trial",

@@ -1,6 +1,7 @@
 import { parseArguments } from "./args.ts";
 import { calibrateCommand } from "./calibrateCommand.ts";
 import { checkCommand } from "./checkCommand.ts";
+import { compareCommand } from "./compareCommand.ts";
 import { fixCommand } from "./fixCommand.ts";
 import { helpText } from "./help.ts";
 import { FINE, print, reject } from "./output.ts";
@@ -40,6 +41,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return stressCommand(invocation);
     case "trial":
       return trialCommand(invocation);
+    case "compare":
+      return compareCommand(invocation);
     case "fix":
       return fixCommand(invocation);
     case "weak":

@@ -10,7 +10,7 @@ import { serve } from "./serve.ts";
 /** Always the same where it is free: a browser keeps what the page stored under its address. */
 const PORT = 4632;
 
-/** Of each routine: a rough ranking soon, for the page goes on from there. */
+/** Of each routine, at most: a rough ranking soon, for the page goes on from there. */
 const START_TRIALS = 100;
 
 /** `npm start`: the ranking of the default project, then the page until Ctrl-C. @returns the exit code */
@@ -19,6 +19,7 @@ export async function startCommand(workers: number): Promise<number> {
   const input = {
     project: null,
     trials: START_TRIALS,
+    seconds: null,
     seed: FLAGS.seed.fallback,
     workers,
     json: false,

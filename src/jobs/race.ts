@@ -5,11 +5,16 @@ import type { Workers } from "./catalogue.ts";
 import type { JobOptions, JobProgress } from "./jobOptions.ts";
 import { TimeLeft } from "./timeLeft.ts";
 
+export interface RaceProgress extends JobProgress {
+  /** About how many trials it will be; those of `race.doneTrials` are done. */
+  readonly totalTrials: number;
+}
+
 export interface RaceOptions extends JobOptions {
   /** Time the race may take without pauses, s; without it, it runs until it is settled. */
   readonly seconds?: number | undefined;
   /** Told after every slice of work, a fraction of a second; what is known by then is in the race. */
-  readonly onProgress?: ((progress: JobProgress) => void) | undefined;
+  readonly onProgress?: ((progress: RaceProgress) => void) | undefined;
 }
 
 /** Share of the time after which the final begins, and after which it ends with the trials it has. */
@@ -37,7 +42,7 @@ export async function runRace(
       if (seconds !== undefined && time.workedS > END_AT * seconds) race.wrapUp();
       step = work.next(answers);
       const doneFrac = seconds === undefined ? outlook.doneFrac : shareOf(time.workedS, seconds, race);
-      onProgress?.({ doneFrac, leftS: time.leftS(doneFrac) });
+      onProgress?.({ doneFrac, leftS: time.leftS(doneFrac), totalTrials: outlook.totalTrials });
     }
     return "done";
   } catch (reason) {

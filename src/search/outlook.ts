@@ -28,6 +28,11 @@ export class Outlook {
     return this.#most;
   }
 
+  /** Trials the whole race takes, about. */
+  get totalTrials(): number {
+    return Math.round(this.#race.doneTrials + (this.#race.stage === "over" ? 0 : this.#trialsLeft()));
+  }
+
   #trialsLeft(): number {
     const race = this.#race;
     const { mostTrials } = race.settings;

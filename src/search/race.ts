@@ -21,6 +21,8 @@ const JOINERS = 9;
 const ENTER_TOGETHER = 48;
 /** Most routines of a tie, and of each trade-off front, that get fresh trials. */
 const MOST_TIED = 12;
+/** Simplicity is worth a point of a hundred in the mean score; more, and a short race would recommend poor routines. */
+const NO_MATTER = 0.01;
 const MOST_ON_FRONT = 10;
 /** Parts of the final: all finalists get one before any gets the next. */
 const FINAL_PARTS = 5;
@@ -43,8 +45,6 @@ export class Race {
   refiningTrials = 0;
   /** Best of the race's trials; null while there is none. */
   leader: Entrant | null = null;
-  /** Those not told from the leader, it included, the simplest first: settled when the final begins. */
-  ties: readonly Entrant[] = [];
   readonly #entrants: Entrant[] = [];
   readonly #prints = new Set<string>();
   readonly #ids = new Set<string>();
@@ -52,6 +52,8 @@ export class Race {
   #look = 0;
   #isHurried = false;
   #isLate = false;
+  /** Ties and winner once the final has begun. */
+  #settled: Verdict | null = null;
 
   constructor(settings: RaceSettings) {
     this.settings = settings;
@@ -63,9 +65,14 @@ export class Race {
     return this.#entrants;
   }
 
-  /** The routine to recommend: of a tie the simplest. */
+  /** Those not told from the leader, it included, the simplest first: settled when the final begins. */
+  get ties(): readonly Entrant[] {
+    return (this.#settled ?? this.#verdict()).ties;
+  }
+
+  /** The routine to recommend: of those that tie and are as good as the leader for all that matters, the simplest. */
   get winner(): Entrant | null {
-    return this.ties[0] ?? this.leader;
+    return (this.#settled ?? this.#verdict()).winner;
   }
 
   get racing(): readonly Entrant[] {
@@ -219,16 +226,28 @@ export class Race {
 
   /** The winner is settled here, by the trials of the race alone. */
   #finalists(): readonly Entrant[] {
-    const { objective } = this.settings;
-    const { leader } = this;
-    if (!leader) return [];
-    const ordered = [...this.racing].filter(({ trials }) => trials === leader.trials).sort(byMean(objective));
-    const tied = ordered.filter(({ scores }) => isTie(leader.scores, scores)).slice(0, MOST_TIED);
-    this.ties = [...tied].sort(simplestFirst);
+    this.#settled = this.#verdict();
+    const most = this.settings.mostTied ?? MOST_TIED;
+    const tied = [...this.ties].sort(byMean(this.settings.objective)).slice(0, most);
+    const winner = this.winner === null ? [] : [this.winner];
     const fronts = [this.front(({ durationS }) => durationS), this.front(({ moves }) => moves)];
     // The dear end of a front is what a team is most likely to choose from.
-    return [...new Set([...this.ties, ...fronts.flatMap((front) => front.slice(-MOST_ON_FRONT))])];
+    return [...new Set([...winner, ...tied, ...fronts.flatMap((front) => front.slice(-MOST_ON_FRONT))])];
   }
+
+  #verdict(): Verdict {
+    const { leader } = this;
+    if (!leader) return { ties: [], winner: null };
+    const far = this.racing.filter(({ trials }) => trials === leader.trials);
+    const ties = far.filter(({ scores }) => isTie(leader.scores, scores)).sort(simplestFirst);
+    const near = ties.find(({ mean }) => Math.abs(leader.mean - mean) <= NO_MATTER);
+    return { ties, winner: near ?? leader };
+  }
+}
+
+interface Verdict {
+  readonly ties: readonly Entrant[];
+  readonly winner: Entrant | null;
 }
 
 /** The first of each variant: its other speeds and dials are what refining looks at anyway. */

@@ -14,4 +14,6 @@ export interface RaceSettings {
   /** Ids to begin with, for a first answer, and more that join after the first look. */
   readonly firstIds: readonly string[];
   readonly moreIds: readonly string[];
+  /** Most routines of a tie that get fresh trials; without it a dozen, the best of them. */
+  readonly mostTied?: number;
 }

@@ -25,10 +25,13 @@ describe("the command line", () => {
       command: "plan",
       project: null,
       trials: 300,
+      seconds: null,
       seed: 1,
       workers: CORES,
       json: false,
     });
+    expect(accepted("plan --seconds 10")).toMatchObject({ seconds: 10, trials: 2000 });
+    expect(accepted("plan --seconds 10 --trials 50")).toMatchObject({ seconds: 10, trials: 50 });
     expect(accepted("stress --routine fan-1")).toMatchObject({ routine: "fan-1", trials: 2000, seed: 1 });
   });
 

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { runCommand, runForJson } from "../support/command.ts";
+
+interface CompareJson {
+  readonly trials: number;
+  readonly both: number;
+  readonly onlyFirst: number;
+  readonly onlySecond: number;
+  readonly neither: number;
+  readonly pValue: number;
+  readonly better: string;
+  readonly successDifference: { readonly value: number; readonly low: number; readonly high: number };
+  readonly anytime: { readonly settled: string | null };
+}
+
+const GOOD = "mix-hooks-rings-short-c0-q-v100";
+const POOR = "fan-n5-c0-v100";
+
+describe("wedgeward compare", () => {
+  it("tells a good routine from a poor one, the same for any number of workers", async () => {
+    const [one, two] = await Promise.all(
+      ["1", "2"].map((workers) =>
+        runForJson<CompareJson>("compare", GOOD, POOR, "--trials", "150", "--workers", workers),
+      ),
+    );
+    expect(two).toEqual(one);
+    expect(one).toMatchObject({ trials: 150, better: "first", anytime: { settled: "first" } });
+    const { both = 0, onlyFirst = 0, onlySecond = 0, neither = 0 } = one ?? {};
+    expect(both + onlyFirst + onlySecond + neither).toBe(150);
+    expect(one?.successDifference.value).toBeCloseTo((onlyFirst - onlySecond) / 150, 12);
+  });
+
+  it("says in words that a routine is as good as itself", async () => {
+    const { code, stdout, stderr } = await runCommand("compare", POOR, POOR, "--trials", "20");
+    expect([code, stderr]).toEqual([0, ""]);
+    expect(stdout).toMatch(/only the first 0, only the second 0/);
+    expect(stdout).toMatch(/Too close to call/);
+  });
+
+  it("lists what is wrong with either side", async () => {
+    const { code, stderr } = await runCommand("compare", "nothing-1", "nothing-2");
+    expect(code).toBe(2);
+    expect(stderr).toMatch(/nothing-1/);
+    expect(stderr).toMatch(/nothing-2/);
+    expect((await runCommand("compare", POOR)).code).toBe(2);
+  });
+});
