@@ -44,6 +44,14 @@ export type Invocation =
       Sampling)
   | ({ readonly command: "pockets" } & Common)
   | ({ readonly command: "push"; readonly placement: string; readonly seed: number } & Common)
+  | ({
+      readonly command: "practice";
+      readonly routine: string;
+      readonly placements: number;
+      readonly seed: number;
+      readonly results: string | null;
+      readonly out: string | null;
+    } & Common)
   | {
       readonly command: "calibrate";
       readonly file: string;
@@ -157,6 +165,16 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       }
       return { command: "push", ...common, placement, seed: number("seed", FLAGS.seed.fallback) };
     }
+    case "practice":
+      return {
+        command: "practice",
+        ...common,
+        routine: readRoutine(words, issues),
+        placements: number("placements", FLAGS.placements.fallback),
+        seed: number("seed", FLAGS.seed.fallback),
+        results: words.flags.get("results") ?? null,
+        out: words.flags.get("out") ?? null,
+      };
     case "calibrate": {
       const [file = ""] = words.others;
       if (file === "")

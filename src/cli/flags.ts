@@ -5,6 +5,8 @@ const MOST_TRIALS = 1_000_000;
 /** Trial indices are 32 bits of the random streams' counter. */
 const LAST_INDEX = 4_294_967_295;
 const MOST_WORKERS = 64;
+/** Nobody makes more practice runs. */
+const MOST_PLACEMENTS = 200;
 
 const wholeNumber = (min: number, max: number): string => `a whole number from ${min} to ${max}`;
 
@@ -75,6 +77,22 @@ export const FLAGS = {
     allowed: wholeNumber(1, MOST_WORKERS),
     help: "threads; does not change the result (one per core)",
   },
+  placements: {
+    kind: "number",
+    value: "N",
+    min: 1,
+    max: MOST_PLACEMENTS,
+    fallback: 20,
+    allowed: wholeNumber(1, MOST_PLACEMENTS),
+    help: "how many placements to practise on (20)",
+  },
+  results: {
+    kind: "text",
+    value: "FILE.csv",
+    allowed: "a table of practice runs",
+    help: "the table of the runs you made",
+  },
+  out: { kind: "text", value: "FILE", allowed: "a new file", help: "writes it there as well" },
   as: {
     kind: "text",
     value: "FORM",
@@ -117,6 +135,7 @@ interface Command {
     | "fix"
     | "pockets"
     | "push"
+    | "practice"
     | "sensors"
     | "check"
     | "steps"
@@ -207,6 +226,14 @@ export const COMMANDS: readonly Command[] = [
     usage: "calibrate FILE.csv [--project PROJECT] [--json]",
     help: "works out robot and ball from tests with a tape measure, and what that changes in the project",
     flags: ["project", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "practice",
+    usage:
+      "practice [PROJECT] --routine ID [--placements N] [--out FILE.csv] [--results FILE.csv] [--seed S] [--json]",
+    help: "placements to practise on; with the runs you made, what they say about the model",
+    flags: ["routine", "placements", "out", "results", "seed", "json"],
     mostFiles: 1,
   },
   {

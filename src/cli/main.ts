@@ -8,6 +8,7 @@ import { FINE, print, reject } from "./output.ts";
 import { packageVersion } from "./packageDirectory.ts";
 import { planCommand } from "./planCommand.ts";
 import { pocketsCommand } from "./pocketsCommand.ts";
+import { practiceCommand } from "./practiceCommand.ts";
 import { fieldNames } from "./projectFile.ts";
 import { pushCommand } from "./pushCommand.ts";
 import { sensorsCommand } from "./sensorsCommand.ts";
@@ -55,6 +56,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return pocketsCommand(invocation);
     case "push":
       return pushCommand(invocation);
+    case "practice":
+      return practiceCommand(invocation);
     case "calibrate":
       return calibrateCommand(invocation);
     case "check":

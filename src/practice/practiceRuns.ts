@@ -1,0 +1,143 @@
+import type { Issue, Parsed } from "../model/issue.ts";
+import { parsePlacement } from "../model/parsePlacement.ts";
+import { ballsOf, type Project } from "../model/project.ts";
+import type { Routine } from "../model/routine.ts";
+import type { Attempt } from "./assess.ts";
+import { promiseOf, successChance, worstDrawn } from "./promise.ts";
+import { readSheet, type SheetRow, sheetIssue, sheetNumber } from "./sheet.ts";
+import { type Placement, testPlacements } from "./testPlacements.ts";
+
+/** A practice run that was made on the real floor. */
+export interface PracticeRun {
+  readonly placement: Placement;
+  /** How many balls came home. */
+  readonly home: number;
+  /** null: not taken. */
+  readonly timeS: number | null;
+  readonly note: string;
+}
+
+/** One in so many proposed placements is one that the routine finds hard. */
+const HARD_SHARE = 4;
+/** Drawn runs among which the hard ones are looked for. */
+const TRIED = 300;
+const LONGEST_S = 3600;
+const LONGEST_NOTE = 400;
+
+/** Placements to practise on: most fill the zone evenly, the last quarter are those on which the routine did worst. */
+export function practicePlacements(
+  project: Project,
+  routine: Routine,
+  count: number,
+  seed: number,
+): { readonly even: readonly Placement[]; readonly hard: readonly Placement[] } {
+  const isFixed = project.rules.layout.kind === "fixed";
+  const hardCount = isFixed ? 0 : Math.floor(count / HARD_SHARE);
+  return {
+    even: testPlacements(project, count - hardCount, seed),
+    hard: hardCount === 0 ? [] : worstDrawn(project, routine, { tried: TRIED, seed, count: hardCount }),
+  };
+}
+
+/** Headings of the table of runs: one pair of columns a ball, then what happened. */
+export function runHeadings(balls: number): readonly string[] {
+  const places = Array.from({ length: balls }, (_, i) => [`ball ${i + 1} x mm`, `ball ${i + 1} y mm`]).flat();
+  return ["run", ...places, "balls home", "seconds", "note"];
+}
+
+/** The table to fill in, or filled in; semicolons, so that a comma may be a decimal one. */
+export function runTable(placements: readonly Placement[], runs: readonly PracticeRun[] = []): string {
+  const balls = placements[0]?.length ?? runs[0]?.placement.length ?? 0;
+  const done = runs.map(({ placement, home, timeS, note }) => [
+    ...coordinates(placement),
+    String(home),
+    timeS === null ? "" : String(timeS),
+    note,
+  ]);
+  const open = placements.map((placement) => [...coordinates(placement), "", "", ""]);
+  const lines = [...done, ...open].map((cells, i) => [String(i + 1), ...cells]);
+  return `${[runHeadings(balls), ...lines].map((cells) => cells.join(";")).join("\n")}\n`;
+}
+
+function coordinates(placement: Placement): readonly string[] {
+  return placement.flatMap(({ xMm, yMm }) => [String(xMm), String(yMm)]);
+}
+
+/**
+ * Reads a table of practice runs as `runTable` writes it. Runs without a number of balls home have not been made and are left
+ * out. Everything that is wrong comes back at once, by line.
+ */
+export function readRuns(text: string, project: Project): Parsed<readonly PracticeRun[]> {
+  const { rows, decimalComma } = readSheet(text);
+  const issues: Issue[] = [];
+  const runs: PracticeRun[] = [];
+  for (const [n, row] of rows.entries()) {
+    if (n === 0 && (row.cells[0] ?? "").toLowerCase() === "run") continue;
+    const run = readRun(row, project, decimalComma, issues);
+    if (run !== null) runs.push(run);
+  }
+  if (runs.length === 0 && issues.length === 0) {
+    const message = "No run in this table has its number of balls home yet.";
+    issues.push({ code: "no-runs", path: "", message, got: "nothing", expected: "at least one run" });
+  }
+  return issues.length > 0 ? { ok: false, issues } : { ok: true, value: runs };
+}
+
+function readRun(
+  row: SheetRow,
+  project: Project,
+  decimalComma: boolean,
+  issues: Issue[],
+): PracticeRun | null {
+  const balls = ballsOf(project).length;
+  const at = 2 * balls;
+  const [homeCell = "", timeCell = "", ...rest] = row.cells.slice(1 + at);
+  if (homeCell === "") return null;
+  const before = issues.length;
+  const number = (cell: string, what: string, min: number, max: number): number => {
+    const value = sheetNumber(cell, decimalComma);
+    if (value >= min && value <= max) return value;
+    const message = `Here should be ${what}.`;
+    issues.push(sheetIssue(row, "bad-number", message, cell, `a number from ${min} to ${max}`));
+    return min;
+  };
+  const numbers = row.cells.slice(1, 1 + at).map((cell) => number(cell, "a place in mm", 0, 20_000));
+  const placement = Array.from({ length: balls }, (_, i) => ({
+    xMm: numbers[2 * i] ?? 0,
+    yMm: numbers[2 * i + 1] ?? 0,
+  }));
+  const home = number(homeCell, "how many balls came home", 0, balls);
+  if (!Number.isInteger(home)) {
+    const message = "A ball is home or it is not.";
+    issues.push(sheetIssue(row, "not-whole", message, homeCell, "a whole number"));
+  }
+  const timeS = timeCell === "" ? null : number(timeCell, "the seconds the run took", 0, LONGEST_S);
+  if (issues.length > before) return null;
+  const laid = parsePlacement(JSON.stringify(placement), project);
+  if (!laid.ok) {
+    for (const { code, path, message, got, expected } of laid.issues) {
+      issues.push(sheetIssue(row, code, `${path ? `Ball ${ballOf(path)}: ` : ""}${message}`, got, expected));
+    }
+    return null;
+  }
+  return { placement, home, timeS, note: rest.join(" ").trim().slice(0, LONGEST_NOTE) };
+}
+
+/** "[2].xMm" is of ball 3. */
+function ballOf(path: string): string {
+  const index = /^\[(\d+)\]/.exec(path)?.[1];
+  return index === undefined ? "?" : String(Number(index) + 1);
+}
+
+/** Each run beside what the model promises for its placement. */
+export function attemptsOf(
+  project: Project,
+  routine: Routine,
+  runs: readonly PracticeRun[],
+  options: { readonly runs: number; readonly seed: number },
+): readonly Attempt[] {
+  return runs.map(({ placement, home }) => ({
+    promised: successChance(promiseOf(project, routine, placement, options)),
+    succeeded: home === placement.length,
+  }));
+}
