@@ -97,7 +97,7 @@ function compareText(input: CompareInput, verdict: PairVerdict, isStopped: boole
     `First less second, of 100 runs: ${points(value)} (likely between ${points(low)} and ${points(high)}).`,
     better === "alike"
       ? `Too close to call: equal ones would differ this much in ${percent(pValue)} of such comparisons.`
-      : `The ${better} is better: equal ones would differ this much in only ${percent(pValue)} of such comparisons.`,
+      : `The ${better} is better: equal ones would differ this much in ${percent(pValue)} of such comparisons.`,
     verdict.settled === null
       ? "For one who keeps looking while runs come in, it is not settled yet."
       : `It stays settled for one who keeps looking while runs come in: the ${verdict.settled} is better.`,
