@@ -25,7 +25,7 @@ const MOST_TIED = 12;
 const NO_MATTER = 0.01;
 const MOST_ON_FRONT = 10;
 /** Parts of the final: all finalists get one before any gets the next. */
-const FINAL_PARTS = 5;
+const FINAL_PARTS = 20;
 
 /**
  * Finds the best routine. All see the same placements and the same luck; those clearly worse than the leader are dropped
