@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { pushField } from "../plan/push/pushField.ts";
 import { coverageOf } from "../score/coverage.ts";
 import { driftBudget } from "../score/driftBudget.ts";
 import { sureCoverage } from "../score/sureCoverage.ts";
@@ -27,6 +28,7 @@ const ANSWERS: { readonly [K in TaskKind]: (known: Known, task: TaskOf<K>) => An
   parts: ({ subject, routine }, { most }) => partsOf(subject.project, routine, most),
   factors: ({ subject, routine }) =>
     usableFactors(subject.project, routine).map(({ id, title }) => ({ id, title })),
+  "push-field": ({ subject }) => pushField(subject.project),
   response: ({ subject, routine }, { request }) => response(subject.project, routine, request),
   routines: ({ maker }, { ids }) => ids.map((id) => maker.make(id)),
 };

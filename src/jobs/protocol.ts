@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import type { PushField } from "../plan/push/pushField.ts";
 import type { Coverage } from "../score/coverage.ts";
 import type { DriftBounds } from "../score/driftBounds.ts";
 import type { DriftBudget } from "../score/driftBudget.ts";
@@ -41,6 +42,8 @@ export type Task =
   /** The routine's parts, and the routine with every combination of them, by the bits of the index. */
   | { readonly kind: "parts"; readonly most: number }
   | { readonly kind: "factors" }
+  /** Seconds home from every place, and dead pockets; about a project alone. */
+  | { readonly kind: "push-field" }
   /** Balls delivered per trial with some factors set. */
   | { readonly kind: "response"; readonly request: ResponseRequest }
   /** Routines by their ids; about a project alone. */
@@ -60,6 +63,7 @@ export interface Answers {
   readonly changes: readonly ProposedChange[];
   readonly parts: { readonly parts: readonly RoutinePart[]; readonly variants: readonly Routine[] };
   readonly factors: readonly { readonly id: string; readonly title: string }[];
+  readonly "push-field": PushField;
   readonly response: number;
   /** null where the pattern has no room. */
   readonly routines: readonly (Routine | null)[];

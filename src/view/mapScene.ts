@@ -1,5 +1,7 @@
 import { Container, Graphics } from "pixi.js";
+import type { PushField } from "../plan/push/pushField.ts";
 import type { HeatMap } from "../score/heatMap.ts";
+import { fieldMarks } from "./fieldMarks.ts";
 import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
 import { hatchRegion } from "./ringHatch.ts";
@@ -14,6 +16,7 @@ export class MapScene {
     emptyLayer(this.layer);
     if (!map) return;
     if (map.kind === "heat") this.layer.addChild(squares(map.map, viewport, palette));
+    else if (map.kind === "seconds") this.layer.addChild(...homeSeconds(map.field, viewport, palette));
     else
       this.layer.addChild(...map.parts.map(({ look, region }) => hatched(look, region, viewport, palette)));
     if (map.kind === "regions") this.layer.addChild(circles(map, viewport, palette));
@@ -30,6 +33,32 @@ function squares({ cells, cellMm }: HeatMap, viewport: Viewport, palette: Palett
   }
   return drawn.fill({ color: palette.lost, alpha: 0.75 });
 }
+
+/** The larger the square, the longer the way home; a cross where no clean push is, a full block where the robot cannot reach. */
+function homeSeconds(field: PushField, viewport: Viewport, palette: Palette): readonly Graphics[] {
+  const ways = new Graphics();
+  const crosses = new Graphics();
+  const blocks = new Graphics();
+  for (const { kind, xMm, yMm, sideMm } of fieldMarks(field, LEAST_CELL_PX / viewport.scalePxPerMm)) {
+    const [x, y, half] = [viewport.x(xMm), viewport.y(yMm), viewport.px(sideMm) / 2];
+    if (kind === "home") ways.rect(x - half, y - half, 2 * half, 2 * half);
+    else if (kind === "dead") blocks.rect(x - half, y - half, 2 * half, 2 * half);
+    else
+      crosses
+        .moveTo(x - half, y - half)
+        .lineTo(x + half, y + half)
+        .moveTo(x - half, y + half)
+        .lineTo(x + half, y - half);
+  }
+  return [
+    ways.fill({ color: palette.inkSoft, alpha: 0.55 }),
+    crosses.stroke({ width: 2, color: palette.lost }),
+    blocks.fill({ color: palette.ink }),
+  ];
+}
+
+/** Marks closer than this run together, px. */
+const LEAST_CELL_PX = 15;
 
 function colourOf(look: RegionLook, palette: Palette): string {
   if (look === "good") return palette.delivered;

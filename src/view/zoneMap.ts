@@ -1,5 +1,6 @@
 import type { Region } from "../geometry/region.ts";
 import type { CircleMm } from "../geometry/voronoi.ts";
+import type { PushField } from "../plan/push/pushField.ts";
 import type { HeatMap } from "../score/heatMap.ts";
 
 /** good: is touched; open: may be; bad: is not. */
@@ -9,6 +10,8 @@ export type RegionLook = "good" | "open" | "bad";
 export type ZoneMap =
   /** Squares by the share of balls lost that start there. */
   | { readonly kind: "heat"; readonly map: HeatMap }
+  /** Squares by the seconds it takes to push a ball home from there; crosses and blocks where that cannot be done. */
+  | { readonly kind: "seconds"; readonly field: PushField }
   /** Hatched parts of the floor, and circles in them. */
   | {
       readonly kind: "regions";

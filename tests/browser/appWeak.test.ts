@@ -12,6 +12,9 @@ describe("a routine's weak spots", () => {
     await page.getByLabel("What the pusher touches without drift").check();
     await reader.press("ArrowRight");
     await page.getByText(/mm up: (touched|blind)/).waitFor();
+    await page.getByLabel("How long pushing a ball home takes, and dead pockets").check();
+    await reader.press("ArrowRight");
+    await page.getByText(/mm up: \d+\.\d s to push a ball home/).waitFor();
     await page
       .getByRole("region", { name: "Losses" })
       .getByRole("button", { name: "Watch one" })

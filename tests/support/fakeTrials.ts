@@ -33,6 +33,7 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
     case "changes":
     case "parts":
     case "factors":
+    case "push-field":
     case "response":
       return { id, ok: false, fault: `nothing to say about ${task.kind}` };
     case "record":

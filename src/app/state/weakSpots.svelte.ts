@@ -1,6 +1,7 @@
 import type { Weakness } from "../../jobs/weakness.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
+import type { PushField } from "../../plan/push/pushField.ts";
 import type { ZoneMap } from "../../view/zoneMap.ts";
 import type { Workers } from "./workers.ts";
 
@@ -8,7 +9,7 @@ import type { Workers } from "./workers.ts";
 export const WEAK_TRIALS = 1000;
 
 /** What can lie over the drawing. */
-export const LAYERS = ["none", "heat", "touched", "sure"] as const;
+export const LAYERS = ["none", "heat", "touched", "sure", "pushes"] as const;
 export type Layer = (typeof LAYERS)[number];
 
 /** The weak sides of one routine at a time: found on demand, with progress, and cancelled when something else is asked. */
@@ -19,7 +20,10 @@ export class WeakSpots {
   fault = $state("");
   layer = $state<Layer>("heat");
   /** The map of the layer; null where there is none yet. */
-  readonly map = $derived.by(() => mapOf(this.layer, this.result));
+  readonly map = $derived.by(() => mapOf(this.layer, this.result, this.field));
+  /** Seconds home from every place of the project; null while not known. */
+  field = $state.raw<PushField | null>(null);
+  #fieldOf: Project | null = null;
   readonly #pool: Workers;
   #project: Project | null = null;
   #routine: Routine | null = null;
@@ -31,6 +35,7 @@ export class WeakSpots {
 
   /** Looks for them unless that was done, or is under way, for this very routine. */
   async look(project: Project, routine: Routine, seed: number): Promise<void> {
+    void this.#mapPushes(project);
     const known = project === this.#project && routine.moves === this.#routine?.moves;
     if (known && this.status !== "stopped" && this.status !== "idle") return;
     this.clear();
@@ -57,6 +62,17 @@ export class WeakSpots {
     }
   }
 
+  /** The routine does not matter for it: made once for a project. */
+  async #mapPushes(project: Project): Promise<void> {
+    if (project === this.#fieldOf) return;
+    this.#fieldOf = project;
+    this.field = null;
+    const field = await this.#pool
+      .run(project, null, { kind: "push-field" }, { urgent: true })
+      .catch(() => null);
+    if (project === this.#fieldOf) this.field = field;
+  }
+
   /** Stops; what is known by then is shown. */
   cancel(): void {
     this.#abort.abort();
@@ -73,7 +89,8 @@ export class WeakSpots {
   }
 }
 
-function mapOf(layer: Layer, weakness: Weakness | null): ZoneMap | null {
+function mapOf(layer: Layer, weakness: Weakness | null, field: PushField | null): ZoneMap | null {
+  if (layer === "pushes") return field ? { kind: "seconds", field } : null;
   const touched = weakness?.coverage?.sizes[0];
   const sure = weakness?.sure?.sizes[0];
   if (layer === "heat" && weakness?.failings) return { kind: "heat", map: weakness.failings.map };

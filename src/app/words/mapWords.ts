@@ -1,5 +1,7 @@
 import type { PointMm } from "../../model/zone.ts";
+import type { PushField } from "../../plan/push/pushField.ts";
 import { outOf100, rangeWords } from "../../report/rateWords.ts";
+import { fieldAt } from "../../view/fieldMarks.ts";
 import { inRegion, type RegionLook, type ZoneMap } from "../../view/zoneMap.ts";
 import type { Layer } from "../state/weakSpots.svelte.ts";
 import { placeWords } from "./eventWords.ts";
@@ -9,9 +11,10 @@ export const LAYER_WORDS: Readonly<Record<Layer, string>> = {
   heat: "How often a ball that starts here gets home",
   touched: "What the pusher touches without drift",
   sure: "What it touches whatever the drift",
+  pushes: "How long pushing a ball home takes, and dead pockets",
 };
 
-const LOOK_WORDS: Readonly<Record<Exclude<Layer, "none" | "heat">, Readonly<Record<RegionLook, string>>>> = {
+const LOOK_WORDS: Readonly<Record<"touched" | "sure", Readonly<Record<RegionLook, string>>>> = {
   touched: { good: "touched", open: "perhaps touched", bad: "blind: not touched" },
   sure: { good: "surely touched", open: "perhaps touched", bad: "never touched" },
 };
@@ -30,8 +33,28 @@ export function mapValueWords(layer: Layer, map: ZoneMap, at: PointMm): string {
     if (!cell?.rate) return `${where}: too few balls start here to say.`;
     return `${where}: ${outOf100(cell.rate.value)} of 100 balls that start here get home (${rangeWords(cell.rate)}).`;
   }
+  if (map.kind === "seconds") return `${where}: ${pushWords(map.field, at)}`;
   const part = map.parts.find(({ region }) => inRegion(region, at.xMm, at.yMm));
   return part ? `${where}: ${lookWords(layer, part.look)}.` : `${where}: no ball’s middle can lie here.`;
+}
+
+/** What pushing can do for a ball at a place. */
+function pushWords(field: PushField, at: PointMm): string {
+  const { state, seconds } = fieldAt(field, at.xMm, at.yMm);
+  switch (state) {
+    case "home":
+      return `${seconds.toFixed(1)} s to push a ball home, once the robot is behind it.`;
+    case "wedge":
+      return "over the wedge.";
+    case "no-push":
+      return "no clean push leads home; only a lucky bounce.";
+    case "dead":
+      return "dead pocket: the robot cannot reach a ball here.";
+    case null:
+      return "no ball can lie here.";
+    default:
+      return state satisfies never;
+  }
 }
 
 function capital(text: string): string {
