@@ -60,7 +60,7 @@ describe("a project under edit", () => {
     await page.getByRole("button", { name: "Duplicate" }).click();
     await page.getByRole("button", { name: /^Projects, open: Our hall \(2\)/ }).click();
     const shelf = page.getByRole("region", { name: "Your projects" });
-    expect(await shelf.getByRole("listitem").count()).toBe(2);
+    await expect.poll(() => shelf.getByRole("listitem").count()).toBe(2);
     await shelf.getByRole("button", { name: "Throw away Our hall (2)" }).click();
     await shelf.getByRole("button", { name: "Throw away Our hall (2)" }).click();
     await expect.poll(() => shelf.getByRole("listitem").count()).toBe(1);
