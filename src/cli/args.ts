@@ -42,6 +42,7 @@ export type Invocation =
       readonly otherProject: string | null;
     } & Common &
       Sampling)
+  | ({ readonly command: "sheet"; readonly routine: string; readonly out: string } & Common & Sampling)
   | ({ readonly command: "pockets" } & Common)
   | ({ readonly command: "push"; readonly placement: string; readonly seed: number } & Common)
   | ({
@@ -164,6 +165,12 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
         issues.push(flagIssue("missing-flag", "placement", "nothing", remedy));
       }
       return { command: "push", ...common, placement, seed: number("seed", FLAGS.seed.fallback) };
+    }
+    case "sheet": {
+      const routine = readRoutine(words, issues);
+      const out = words.flags.get("out") ?? "";
+      if (out === "") issues.push(flagIssue("missing-flag", "out", "nothing", "Name the file to write."));
+      return { command: "sheet", ...common, routine, out, ...sampling(number, FLAGS.trials.forSheet, cores) };
     }
     case "practice":
       return {

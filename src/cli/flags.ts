@@ -29,8 +29,9 @@ export const FLAGS = {
     forWeak: 2000,
     forFix: 600,
     forSensors: 300,
+    forSheet: 1000,
     allowed: wholeNumber(1, MOST_TRIALS),
-    help: "simulated runs of each routine (plan and sensors 300, fix 600, stress, compare and weak 2000)",
+    help: "simulated runs of each routine (plan and sensors 300, fix 600, sheet 1000, stress, compare and weak 2000)",
   },
   seconds: {
     kind: "number",
@@ -136,6 +137,7 @@ interface Command {
     | "pockets"
     | "push"
     | "practice"
+    | "sheet"
     | "sensors"
     | "check"
     | "steps"
@@ -234,6 +236,13 @@ export const COMMANDS: readonly Command[] = [
       "practice [PROJECT] --routine ID [--placements N] [--out FILE.csv] [--results FILE.csv] [--seed S] [--json]",
     help: "placements to practise on; with the runs you made, what they say about the model",
     flags: ["routine", "placements", "out", "results", "seed", "json"],
+    mostFiles: 1,
+  },
+  {
+    name: "sheet",
+    usage: "sheet [PROJECT] --routine ID --out FILE.html [--trials N] [--seed S] [--workers W] [--json]",
+    help: "one file for the jury: the way, why this routine, the evidence, where it fails, limits",
+    flags: ["routine", "out", "trials", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {

@@ -12,6 +12,7 @@ import { practiceCommand } from "./practiceCommand.ts";
 import { fieldNames } from "./projectFile.ts";
 import { pushCommand } from "./pushCommand.ts";
 import { sensorsCommand } from "./sensorsCommand.ts";
+import { sheetCommand } from "./sheetCommand.ts";
 import { startCommand } from "./startCommand.ts";
 import { stepsCommand } from "./stepsCommand.ts";
 import { stressCommand } from "./stressCommand.ts";
@@ -56,6 +57,8 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
       return pocketsCommand(invocation);
     case "push":
       return pushCommand(invocation);
+    case "sheet":
+      return sheetCommand(invocation);
     case "practice":
       return practiceCommand(invocation);
     case "calibrate":

@@ -1,0 +1,47 @@
+import { mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { generateRoutines } from "../../src/plan/catalogue.ts";
+import { runCommand, runForJson } from "../support/command.ts";
+import { shippedProject } from "../support/projectFiles.ts";
+
+const routine = [...generateRoutines(shippedProject())].sort((a, b) => a.moves.length - b.moves.length)[0];
+const ARGS = ["sheet", "--routine", routine?.id ?? "none", "--trials", "40"];
+const fresh = (): string => join(mkdtempSync(join(tmpdir(), "sheet-")), "sheet.html");
+
+describe("wedgeward sheet", () => {
+  it("writes one file that needs nothing else, the same for one worker and two", async () => {
+    const [file, other] = [fresh(), fresh()];
+    const done = await runForJson<{ readonly successRate: { readonly value: number } }>(
+      ...[...ARGS, "--workers", "1", "--out", file],
+    );
+    await runForJson(...ARGS, "--workers", "2", "--out", other);
+    const html = readFileSync(file, "utf8");
+    expect(readFileSync(other, "utf8")).toBe(html);
+    // Self-contained: no script, nothing fetched.
+    expect(html).not.toMatch(/<script|<link|<img|src=|href=|url\((?!#)/);
+    expect(html).toContain("40 simulated runs");
+    expect(html).toContain(`${Math.round(100 * done.successRate.value)}`);
+    expect(html.match(/<svg /g)?.length).toBeGreaterThanOrEqual(4);
+    // Every other pattern of blind routines stands beside it.
+    const patterns = new Set(generateRoutines(shippedProject()).map(({ pattern }) => pattern));
+    expect(html.match(/<tr><td>/g)).toHaveLength(patterns.size);
+    for (const part of [
+      "Why this routine",
+      "The evidence",
+      "Where it fails",
+      "What the model leaves out",
+      "Run it again",
+    ])
+      expect(html).toContain(`<h2>${part}</h2>`);
+    expect(html).toContain(`--routine ${routine?.id} --seed 1 --index N`);
+  });
+
+  it("never writes over a file, and asks for one", async () => {
+    const missing = await runCommand(...ARGS);
+    expect([missing.code, missing.stderr]).toEqual([2, expect.stringMatching(/--out/)]);
+    const there = await runCommand(...ARGS, "--out", "package.json");
+    expect([there.code, there.stderr]).toEqual([2, expect.stringMatching(/left as it is/)]);
+  });
+});
