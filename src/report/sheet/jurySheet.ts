@@ -96,7 +96,7 @@ function failPart({ failings, weakness, project, routine }: SheetFacts): string 
   const hard =
     worst === undefined
       ? ""
-      : `<p>The hardest placement found: ${esc(placementText(worst.placement))}; every ball home in ${rateWords(worst.successRate)} (${rangeWords(worst.successRate)}).</p><figure class="half">${svgOf(zonePicture(project, [], "The hardest placement", worst.placement), "hard")}</figure>`;
+      : `<p>The hardest placement found (x,y of each ball in mm, ${esc(placementText(worst.placement))}): every ball home in ${rateWords(worst.successRate)} (${rangeWords(worst.successRate)}).</p><figure class="half">${svgOf(zonePicture(project, [], "The hardest placement", worst.placement), "hard")}</figure>`;
   return `<figure>${svgOf(lossChart(losses, trials), "losses")}</figure><ul>${named}</ul>${hard}`;
 }
 
