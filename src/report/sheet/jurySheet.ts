@@ -53,12 +53,12 @@ export function jurySheet(facts: SheetFacts): string {
     section("Why this routine", whyPart(facts)),
     section("The evidence", evidencePart(facts)),
     section("Where it fails", failPart(facts)),
-    section(
-      "The steps",
-      `<ol class="steps">${facts.steps.map((step) => `<li>${esc(step)}</li>`).join("")}</ol>`,
-    ),
     section("What the model leaves out", limitsPart()),
     section("Run it again", replayPart(facts)),
+    section(
+      "Appendix: the steps",
+      `<ol class="steps">${facts.steps.map((step) => `<li>${esc(step)}</li>`).join("")}</ol>`,
+    ),
     "</main></body></html>",
     "",
   ].join("\n");
@@ -72,7 +72,7 @@ function taskPart({ project, routine, durationS }: SheetFacts): string {
   const { zone, rules, robot } = project;
   const balls = ballsOf(project).length;
   const picture = svgOf(zonePicture(project, routine.moves, "The zone and the routine's way"), "way");
-  return `<p>A zone of ${zone.widthMm} × ${zone.heightMm} mm, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${rules.timeLimitS} s. ${esc(robot.name)} takes ${durationS.toFixed(0)} s for ${routine.moves.length} moves; the numbers on its way are those of the steps below.</p><figure>${picture}</figure>`;
+  return `<p>A zone of ${zone.widthMm} × ${zone.heightMm} mm, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${rules.timeLimitS} s. ${esc(robot.name)} takes ${durationS.toFixed(0)} s for ${routine.moves.length} moves; the numbers on its way are those of the steps in the appendix.</p><figure>${picture}</figure>`;
 }
 
 function whyPart({ alternatives, successRate, durationS, routine }: SheetFacts): string {

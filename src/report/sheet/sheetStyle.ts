@@ -20,6 +20,7 @@ ul, ol { margin: 0 0 2mm; padding-left: 6mm; }
 .steps { columns: 3; column-gap: 6mm; font-size: 8pt; line-height: 1.2; }
 .steps li { break-inside: avoid; }
 code { font: 9pt/1.3 Menlo, Consolas, monospace; overflow-wrap: anywhere; }
+section:last-child { break-before: page; }
 @page { margin: 11mm; }
 @media print { main { padding: 0; max-width: none; } }
 `;
