@@ -76,10 +76,10 @@ describe("the keyboard", () => {
     expect(await dialog.getByRole("row").count()).toBeGreaterThan(10);
     await dialog.getByLabel("Use these keys").uncheck();
     await page.keyboard.press("Escape");
-    expect(await dialog.isVisible()).toBe(false);
+    await dialog.waitFor({ state: "hidden" });
     await page.keyboard.press("ArrowRight");
     expect(await secondOf(page)).toBe(0);
     await page.keyboard.press("?");
-    expect(await dialog.isVisible()).toBe(true);
+    await dialog.waitFor();
   });
 });

@@ -8,8 +8,8 @@ h2 { margin: 3mm 0 1mm; padding-top: 1mm; border-top: 0.5pt solid #111; font-siz
 p { margin: 0 0 2mm; }
 .lead { font-size: 10.5pt; }
 figure { margin: 2mm 0; break-inside: avoid; }
-figure svg { display: block; max-height: 74mm; }
-figure.half svg { max-height: 44mm; }
+figure svg { display: block; max-height: 60mm; }
+figure.half svg { max-height: 34mm; }
 figcaption, .small { font-size: 8.5pt; }
 ul.small { columns: 2; column-gap: 7mm; }
 .small li { break-inside: avoid; }
