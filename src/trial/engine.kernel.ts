@@ -187,6 +187,9 @@ function carryStep(lag: number): number {
   return step > settings.contactStepS ? step : settings.contactStepS;
 }
 
+/** Length of the step in which a riding ball comes up against something, s: at top speed a jam takes 1 mm back. */
+const UP_AGAINST_S = 0.004;
+
 /** What the last chooseStep found: the earliest time at which anything may touch, s; 0 while anything stays in touch. Then the step as far as it has been chosen, s. */
 const contact = new Float64Array(2);
 const own = new Float64Array(3);
@@ -252,6 +255,8 @@ function ballTime(i: number): void {
     if (t < meets) meets = t;
     if (t < h) h = t;
   }
+  // A jam takes the whole step back: the step in which a riding ball comes up against something is a short one.
+  if (rides[i] === 1 && meets <= h && meets > 2 * UP_AGAINST_S) h = meets - UP_AGAINST_S;
   // What closes on something it touches has to be put right after any step.
   if (found.closing) meets = 0;
   if (meets < contact[0]!) contact[0] = meets;
