@@ -10,6 +10,10 @@ import {
   type StepForm,
 } from "./flags.ts";
 
+/**
+ * The command line as data. A little over 300 lines: one case and one type for each command.
+ */
+
 /** What the command line asks for, defaults filled in. */
 export type Invocation =
   | { readonly command: "help" }

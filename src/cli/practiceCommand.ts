@@ -1,5 +1,4 @@
-import { existsSync, writeFileSync } from "node:fs";
-import type { Issue } from "../model/issue.ts";
+import { writeFileSync } from "node:fs";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { type Assessment, assess } from "../practice/assess.ts";
@@ -15,6 +14,7 @@ import type { Placement } from "../practice/testPlacements.ts";
 import { brierWords, driftFitWords, updatedWords, verdictWords } from "../report/practiceWords.ts";
 import { outOf100, rangeWords } from "../report/rateWords.ts";
 import { findRoutine } from "./findRoutine.ts";
+import { newFileIssues } from "./newFile.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { loadProject, readText } from "./projectFile.ts";
 import { tableText } from "./table.ts";
@@ -50,18 +50,13 @@ function propose(input: PracticeInput, project: Project, routine: Routine): numb
   const { even, hard } = practicePlacements(project, routine, input.placements, input.seed);
   const table = runTable([...even, ...hard]);
   if (input.out !== null) {
-    if (existsSync(input.out)) return reject("the command line", [alreadyThere(input.out)], input.json);
+    const taken = newFileIssues(input.out);
+    if (taken.length > 0) return reject("the command line", taken, input.json);
     writeFileSync(input.out, table);
   }
   if (input.json) printJson({ project: project.name, routine: routine.id, even, hard, table });
   else print(cardText(project, routine, even, hard, input.out));
   return FINE;
-}
-
-/** Runs already written down must not be lost. */
-function alreadyThere(path: string): Issue {
-  const message = "There is a file of this name already; it is left as it is. Choose another name.";
-  return { code: "file-exists", path: "--out", message, got: path, expected: "a new file" };
 }
 
 function cardText(

@@ -1,4 +1,4 @@
-import { existsSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import type { Pool } from "../jobs/pool.ts";
 import { stressTest } from "../jobs/stressTest.ts";
 import { findWeakness } from "../jobs/weakness.ts";
@@ -10,6 +10,7 @@ import { moveWords } from "../report/moveWords.ts";
 import { type Alternative, jurySheet } from "../report/sheet/jurySheet.ts";
 import { findRoutine } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
+import { newFileIssues } from "./newFile.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
 import { loadProject } from "./projectFile.ts";
@@ -38,7 +39,8 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
   if (!found.ok) return reject("the command line", found.issues, json);
   const routine = found.value;
   if (routine.program !== undefined) return reject("the command line", [cannotShow(routine.id)], json);
-  if (existsSync(out)) return reject("the command line", [alreadyThere(out)], json);
+  const taken = newFileIssues(out);
+  if (taken.length > 0) return reject("the command line", taken, json);
   const signal = interruptSignal();
   const progress = commandProgress();
   const facts = await withPool(workers, async (pool) => {
@@ -113,10 +115,4 @@ function cannotShow(id: string) {
     got: id,
     expected: "a routine that is a list of moves",
   };
-}
-
-/** Somebody's sheet must not be lost. */
-function alreadyThere(path: string) {
-  const message = "There is a file of this name already; it is left as it is. Choose another name.";
-  return { code: "file-exists", path: "--out", message, got: path, expected: "a new file" };
 }

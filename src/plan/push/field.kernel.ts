@@ -8,6 +8,7 @@ import type { PushSetup } from "./setup.ts";
  * places where a chain can be quicker than the best of these, pushes that end on the floor, followed by the cheapest way on
  * from there: let go and come from another side, or (a pusher that holds) turn with the ball and push home. Rounds are
  * repeated until nothing gets quicker: label-correcting shortest paths (Bellman 1958); all costs are positive, so they end.
+ * Over 300 lines: the ways a push may end share the tables of one solver, filled in its inner loops.
  */
 
 /** Ways of a push that ends on the floor are tried at this step, mm. */

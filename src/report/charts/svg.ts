@@ -65,7 +65,8 @@ function px(value: number): string {
   return String(Math.round(100 * value) / 100 + 0);
 }
 
-function escaped(text: string): string {
+/** Text that may stand between tags and in quoted attributes of SVG and HTML. */
+export function escaped(text: string): string {
   return text
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
