@@ -43,6 +43,10 @@ describe("the first load", () => {
     const page = await openPage();
     await page.getByRole("button", { name: "Cancel" }).waitFor();
     await page.locator(".frame canvas").waitFor();
+    // The worker's script is listed once it has come, which may be after the page has drawn.
+    await page.waitForFunction(() =>
+      performance.getEntriesByType("resource").some(({ name }) => /Worker[^/]*\.js$/.test(name)),
+    );
     const packed = await page.evaluate(async () => {
       const scripts = performance
         .getEntriesByType("resource")
