@@ -16,6 +16,8 @@ function suite(name: string, options: { readonly needs?: readonly string[]; read
       setupFiles: ["tests/support/console.setup.ts"],
       testTimeout: slow ? 240_000 : 30_000,
       hookTimeout: slow ? 240_000 : 30_000,
+      // Until what is waited for holds, as long as for the browser's own waiting; the default of 1 s is a stopwatch.
+      expect: { poll: { timeout: 30_000 } },
     },
   };
 }

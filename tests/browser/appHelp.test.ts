@@ -45,7 +45,7 @@ describe("the first load", () => {
     await page.locator(".frame canvas").waitFor();
     // The worker's script is listed once it has come, which may be after the page has drawn.
     await page.waitForFunction(() =>
-      performance.getEntriesByType("resource").some(({ name }) => /Worker[^/]*\.js$/.test(name)),
+      performance.getEntriesByType("resource").some(({ name }) => name.includes("browserWorker")),
     );
     const packed = await page.evaluate(async () => {
       const scripts = performance
@@ -58,7 +58,7 @@ describe("the first load", () => {
           const bytes = body
             ? await new Response(body.pipeThrough(new CompressionStream("gzip"))).arrayBuffer()
             : null;
-          return { worker: name.includes("Worker"), bytes: bytes?.byteLength ?? 0 };
+          return { worker: name.includes("browserWorker"), bytes: bytes?.byteLength ?? 0 };
         }),
       );
       const sum = (each: typeof sizes) => each.reduce((total, { bytes }) => total + bytes, 0);

@@ -73,7 +73,7 @@ describe("watching a run", () => {
     await page.getByRole("slider", { name: "Time in the run" }).press("End");
     await page.keyboard.press("ArrowLeft");
     await page.keyboard.press(" ");
-    await expect.poll(() => runOf(page), { timeout: 10_000 }).toBe(1);
+    await expect.poll(() => runOf(page)).toBe(1);
     await page.getByRole("button", { name: "Pause" }).waitFor();
   });
 
