@@ -1,5 +1,6 @@
 import type { Issue, Parsed } from "../model/issue.ts";
 import { nearestWord } from "../model/suggest.ts";
+import { EVERY_BALL, OBJECTIVE_NAMES, type Objective, objectiveNamed } from "../search/objective.ts";
 import {
   COMMANDS,
   type CommandName,
@@ -23,6 +24,7 @@ export type Invocation =
       readonly command: "plan";
       /** How long the search may take; null: until it is settled. */
       readonly seconds: number | null;
+      readonly objective: Objective;
     } & Common &
       Sampling)
   | ({ readonly command: "sensors" } & Common & Sampling)
@@ -116,7 +118,8 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
     case "plan": {
       const seconds = words.flags.has("seconds") ? number("seconds", null) : null;
       const trials = seconds === null ? FLAGS.trials.forPlan : FLAGS.trials.forTimedPlan;
-      return { command: "plan", ...common, seconds, ...sampling(number, trials, cores) };
+      const objective = readAim(words, issues);
+      return { command: "plan", ...common, seconds, objective, ...sampling(number, trials, cores) };
     }
     case "stress": {
       const routine = readRoutine(words, issues);
@@ -275,6 +278,17 @@ function readRoutine(words: Words, issues: Issue[]): string {
     issues.push(flagIssue("missing-flag", "routine", "nothing", remedy));
   }
   return id;
+}
+
+function readAim(words: Words, issues: Issue[]): Objective {
+  const text = words.flags.get("aim");
+  if (text === undefined) return EVERY_BALL;
+  const objective = objectiveNamed(text);
+  if (objective !== null) return objective;
+  const nearest = nearestWord(text, OBJECTIVE_NAMES);
+  const remedy = nearest ? `Did you mean ${nearest}?` : "Choose one of these aims.";
+  issues.push(flagIssue("unknown-aim", "aim", text === "" ? "no value" : text, remedy));
+  return EVERY_BALL;
 }
 
 function readForm(words: Words, issues: Issue[]): StepForm {

@@ -41,6 +41,12 @@ export const FLAGS = {
     allowed: wholeNumber(1, 3600),
     help: "how long the search may take; more time, surer figures",
   },
+  aim: {
+    kind: "text",
+    value: "AIM",
+    allowed: "every-ball, points, or home-by-N with a second N",
+    help: "what is best: every-ball (usual), points, or home-by-60: most balls home by second 60",
+  },
   seed: {
     kind: "number",
     value: "S",
@@ -154,9 +160,9 @@ export type CommandName = Command["name"];
 export const COMMANDS: readonly Command[] = [
   {
     name: "plan",
-    usage: "plan [PROJECT] [--trials N | --seconds N] [--seed S] [--workers W] [--json]",
+    usage: "plan [PROJECT] [--trials N | --seconds N] [--aim AIM] [--seed S] [--workers W] [--json]",
     help: "finds the routine that most often brings every ball home: races all, refines the best",
-    flags: ["trials", "seconds", "seed", "workers", "json"],
+    flags: ["aim", "trials", "seconds", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {

@@ -1,29 +1,26 @@
 import type { Workers } from "../jobs/catalogue.ts";
 import { runRace } from "../jobs/race.ts";
 import type { Project } from "../model/project.ts";
-import { catalogueIds } from "../plan/catalogue.ts";
-import { outOf100 } from "../report/rateWords.ts";
-import { entryOrder } from "../search/entryOrder.ts";
-import { EVERY_BALL } from "../search/objective.ts";
-import { Race } from "../search/race.ts";
+import type { Routine } from "../model/routine.ts";
+import { figureWords } from "../report/objectiveWords.ts";
+import type { Objective } from "../search/objective.ts";
+import { planRace } from "../search/planRace.ts";
+import type { Race } from "../search/race.ts";
 import { type Standing, standingsOf } from "../search/standing.ts";
-import { variedIds } from "../search/variedIds.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { type PlanResult, planJson } from "./planJson.ts";
 import { PLAN_ROWS, planText } from "./planText.ts";
 import { commandProgress, type Progress } from "./progress.ts";
-import { loadProject } from "./projectFile.ts";
+import { loadProjectFile } from "./projectFile.ts";
 import { withPool } from "./withPool.ts";
-
-/** With fewer trials each, more routines would only bring more luck into the choice. */
-const WIDE_FROM_TRIALS = 200;
 
 export interface PlanInput {
   readonly project: string | null;
   readonly trials: number;
   /** null: until the race is settled. */
   readonly seconds: number | null;
+  readonly objective: Objective;
   readonly seed: number;
   readonly workers: number;
   readonly json: boolean;
@@ -31,26 +28,26 @@ export interface PlanInput {
 
 /** `wedgeward plan`. @returns the exit code */
 export async function planCommand(input: PlanInput, progress: Progress = commandProgress()): Promise<number> {
-  const parsed = loadProject(input.project);
+  const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const project = parsed.value;
-  const result = await search(project, input, progress).finally(() => progress.end());
+  const { project, routines } = parsed.value;
+  const result = await search(project, routines, input, progress).finally(() => progress.end());
   if (input.json) printJson(planJson(project, input, result));
   else print(planText(project, input, result));
   return result.isStopped ? STOPPED : FINE;
 }
 
-async function search(project: Project, input: PlanInput, progress: Progress): Promise<PlanResult> {
-  const { seed, trials, seconds, workers, json } = input;
+async function search(
+  project: Project,
+  own: readonly Routine[],
+  input: PlanInput,
+  progress: Progress,
+): Promise<PlanResult> {
+  const { seed, trials, seconds, workers, json, objective } = input;
   const signal = interruptSignal();
-  const race = new Race({
-    project,
-    objective: EVERY_BALL,
-    seed,
+  const race = planRace({
+    ...{ project, objective, seed, own },
     mostTrials: trials,
-    own: [],
-    firstIds: [],
-    moreIds: idsFor(project, input),
     // Where trials are the limit, every tie is worth its fresh ones.
     ...(seconds === null ? { mostTied: Number.POSITIVE_INFINITY } : {}),
   });
@@ -66,16 +63,12 @@ async function search(project: Project, input: PlanInput, progress: Progress): P
   });
 }
 
-/** The catalogue's routines; in a search that can tell them apart also ones between and beside them. */
-function idsFor(project: Project, { seconds, trials }: PlanInput): readonly string[] {
-  const ids = catalogueIds(project);
-  const isWide = seconds !== null || trials >= WIDE_FROM_TRIALS;
-  return [...entryOrder(ids), ...(isWide ? entryOrder(variedIds(project, ids)) : [])];
-}
-
 function progressText(race: Race, totalTrials: number): string {
   const { leader } = race;
-  const sofar = leader ? `; best so far ${leader.id}: ${outOf100(leader.mean)} of 100 runs` : "";
+  const { project, objective } = race.settings;
+  const figure = leader?.figures?.figure;
+  const sofar =
+    leader && figure ? `; best so far ${leader.id}: ${figureWords(objective, figure, project)}` : "";
   return `${race.doneTrials} of about ${totalTrials} trials${sofar}`;
 }
 

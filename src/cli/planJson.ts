@@ -1,6 +1,8 @@
 import type { Project } from "../model/project.ts";
+import { sensingWords } from "../report/raceWords.ts";
 import { RACE_ERROR } from "../search/elimination.ts";
 import type { Entrant } from "../search/entrant.ts";
+import { nameOf } from "../search/objective.ts";
 import type { Race } from "../search/race.ts";
 import type { Standing } from "../search/standing.ts";
 import type { PlanInput } from "./planCommand.ts";
@@ -14,8 +16,15 @@ export interface PlanResult {
   readonly isStopped: boolean;
 }
 
-/** `routines` by success rate; `best` is the one to recommend, `ties` those not told from the race's leader, the simplest first. */
-export function planJson(project: Project, { seed, trials, seconds }: PlanInput, result: PlanResult): object {
+/**
+ * `routines` with the one to recommend (`best`) first, then what ties with it, the simplest first, then the others by their
+ * figures; `ties` are those not told from the race's leader. `score` is by the aim: of runs, of all points, or of the balls.
+ */
+export function planJson(
+  project: Project,
+  { seed, trials, seconds, objective }: PlanInput,
+  result: PlanResult,
+): object {
   const { race, standings, isStopped } = result;
   const failed = race.entrants.filter(({ status }) => status === "failed");
   return {
@@ -23,19 +32,24 @@ export function planJson(project: Project, { seed, trials, seconds }: PlanInput,
     seed,
     trials,
     ...(seconds === null ? {} : { seconds }),
+    ...(objective.id === "every-ball" ? {} : { aim: nameOf(objective) }),
     ...(isStopped ? { stopped: true } : {}),
     routines: standings.map((standing) => routineJson(standing, result.coverage)),
     best: race.winner?.id ?? null,
     ties: race.ties.map(({ id }) => id),
-    timeFront: idsOf(race.front(({ durationS }) => durationS)),
-    movesFront: idsOf(race.front(({ moves }) => moves)),
+    timeFront: race.front(({ durationS }) => durationS).map(offerJson),
+    movesFront: race.front(({ moves }) => moves).map(offerJson),
+    sensing: sensingWords(race),
     ranTrials: race.doneTrials,
     errorOfDropping: RACE_ERROR,
     failed: failed.map(({ id, fault }) => ({ id, reason: fault })),
   };
 }
 
-function routineJson({ entrant, summary, isFresh }: Standing, coverage: ReadonlyMap<string, number>): object {
+function routineJson(
+  { entrant, summary, figure, isFresh }: Standing,
+  coverage: ReadonlyMap<string, number>,
+): object {
   return {
     id: entrant.id,
     pattern: entrant.routine.pattern,
@@ -46,10 +60,15 @@ function routineJson({ entrant, summary, isFresh }: Standing, coverage: Readonly
     successRate: summary.successRate,
     meanDelivered: summary.meanDelivered,
     losses: summary.losses,
+    score: figure,
     moves: entrant.moves,
     status: entrant.status,
     fresh: isFresh,
   };
 }
 
-const idsOf = (entrants: readonly Entrant[]): readonly string[] => entrants.map(({ id }) => id);
+/** A point of a trade-off. */
+function offerJson(entrant: Entrant): object {
+  const { id, durationS, moves, isFresh, figures } = entrant;
+  return { id, durationS, moves, score: figures?.figure ?? null, fresh: isFresh };
+}

@@ -1,7 +1,9 @@
 import { ballsOf, type Project } from "../model/project.ts";
 import { countWords } from "../report/lengthWords.ts";
-import { rangeWords, rateWords } from "../report/rateWords.ts";
+import { figureRangeWords, figureTitle, figureWords } from "../report/objectiveWords.ts";
+import { givenUpWords, sensingWords } from "../report/raceWords.ts";
 import type { Entrant } from "../search/entrant.ts";
+import type { Race } from "../search/race.ts";
 import type { Standing } from "../search/standing.ts";
 import type { PlanInput } from "./planCommand.ts";
 import type { PlanResult } from "./planJson.ts";
@@ -18,9 +20,23 @@ export function planText(project: Project, { seed, trials, seconds }: PlanInput,
   if (standings.length === 0) return `${stopped}No routine was tested.`;
   const within = seconds === null ? `up to ${trials} trials each` : `${seconds} s`;
   const head = `${project.name}: ${countWords(standings.length, "routine")}, ${within}, ${race.doneTrials} trials in all, seed ${seed}`;
-  const rows = standings.slice(0, PLAN_ROWS).map((each, i) => rowOf(each, i + 1, project, result.coverage));
+  const rows = standings.slice(0, PLAN_ROWS).map((each, i) => rowOf(each, i + 1, result));
   const table = tableText(
-    [["", "routine", "every ball home in", "", "runs", "balls", "time", "", "moves", "covered"], ...rows],
+    [
+      [
+        "",
+        "routine",
+        figureTitle(race.settings.objective),
+        "",
+        "runs",
+        "balls",
+        "time",
+        "",
+        "moves",
+        "covered",
+      ],
+      ...rows,
+    ],
     [true, false, false, false, true, true, true, false, true, true],
   );
   const more =
@@ -33,32 +49,25 @@ export function planText(project: Project, { seed, trials, seconds }: PlanInput,
     "",
     ...droppedText(result),
     ...tieText(result),
-    ...frontText(
-      "Less time for fewer successes",
-      race.front(({ durationS }) => durationS),
-      standings,
-    ),
-    ...frontText(
-      "Fewer moves for fewer successes",
-      race.front(({ moves }) => moves),
-      standings,
-    ),
+    ...frontText("Less time for fewer successes", race.front(byTime), race),
+    ...frontText("Fewer moves for fewer successes", race.front(byMoves), race),
+    ...sensingText(result),
     ...bestText(result),
   ].join("\n");
 }
 
 function rowOf(
-  { entrant, summary, isFresh }: Standing,
+  { entrant, summary, figure, isFresh }: Standing,
   place: number,
-  project: Project,
-  coverage: ReadonlyMap<string, number>,
+  { race, coverage }: PlanResult,
 ): readonly string[] {
+  const { objective, project } = race.settings;
   const covered = coverage.get(entrant.id);
   return [
     `${place}`,
     entrant.id,
-    rateWords(summary.successRate),
-    rangeWords(summary.successRate),
+    figureWords(objective, figure, project),
+    figureRangeWords(objective, figure, project),
     `${summary.trials}${isFresh ? "" : "*"}`,
     `${summary.meanDelivered.toFixed(2)} of ${ballsOf(project).length}`,
     `${Math.ceil(entrant.durationS)} s`,
@@ -69,16 +78,11 @@ function rowOf(
 }
 
 function droppedText({ race, standings }: PlanResult): readonly string[] {
-  const dropped = race.entrants.filter(({ status }) => status === "dropped").length;
   const failed = race.entrants.filter(({ status }) => status === "failed");
   const starred = standings.slice(0, PLAN_ROWS).some(({ isFresh }) => !isFresh);
   return [
     ...(starred ? ["* from the runs that also did the choosing; the others are from fresh ones."] : []),
-    ...(dropped > 0
-      ? [
-          `${countWords(dropped, "routine was", "routines were")} dropped early; at most 5 of 100 searches drop the best.`,
-        ]
-      : []),
+    ...givenUpWords(race),
     ...failed
       .slice(0, 1)
       .map(({ id, fault }) => `${countWords(failed.length, "routine")} could not be run; ${id}: ${fault}`),
@@ -89,7 +93,7 @@ function droppedText({ race, standings }: PlanResult): readonly string[] {
 function tieText({ race, standings }: PlanResult): readonly string[] {
   const others = race.ties.length - 1;
   if (standings.length < 2) return [];
-  if (standings[0]?.summary.successRate.value === 0)
+  if (race.settings.objective.id === "every-ball" && standings[0]?.summary.successRate.value === 0)
     return ["No routine brought every ball home in any run."];
   if (others <= 0) return ["The best is better than every other, by paired tests on the same trials."];
   const simplest = race.ties.slice(0, 3).map(({ id, moves }) => `${id} (${countWords(moves, "move")})`);
@@ -99,29 +103,34 @@ function tieText({ race, standings }: PlanResult): readonly string[] {
   ];
 }
 
+const byTime = ({ durationS }: Entrant): number => durationS;
+const byMoves = ({ moves }: Entrant): number => moves;
+
 /** The dear end of a front; nothing where there is no choice. */
-function frontText(
-  title: string,
-  front: readonly Entrant[],
-  standings: readonly Standing[],
-): readonly string[] {
+function frontText(title: string, front: readonly Entrant[], race: Race): readonly string[] {
   if (front.length < 2) return [];
-  const known = new Map(standings.map((standing) => [standing.entrant, standing]));
-  const rows = front.slice(-FRONT_ROWS).flatMap((entrant) => {
-    const standing = known.get(entrant);
-    if (!standing) return [];
-    const { successRate } = standing.summary;
-    return [
-      [
-        `  ${Math.ceil(entrant.durationS)} s`,
-        `${entrant.moves} moves`,
-        rateWords(successRate),
-        rangeWords(successRate),
-        entrant.id,
-      ],
-    ];
-  });
+  const { objective, project } = race.settings;
+  const rows = front
+    .slice(-FRONT_ROWS)
+    .flatMap(({ id, durationS, moves, figures }) =>
+      figures === null
+        ? []
+        : [
+            [
+              `  ${Math.ceil(durationS)} s`,
+              `${moves} moves`,
+              figureWords(objective, figures.figure, project),
+              figureRangeWords(objective, figures.figure, project),
+              id,
+            ],
+          ],
+    );
   return ["", `${title}:`, tableText(rows, [true, true, false, false, false])];
+}
+
+function sensingText({ race }: PlanResult): readonly string[] {
+  const words = sensingWords(race);
+  return words === null ? [] : ["", words];
 }
 
 function bestText({ race, standings }: PlanResult): readonly string[] {
@@ -129,10 +138,15 @@ function bestText({ race, standings }: PlanResult): readonly string[] {
   const standing = standings.find(({ entrant }) => entrant === winner) ?? standings[0];
   if (!standing) return [];
   const { id, routine } = standing.entrant;
-  const { successRate } = standing.summary;
+  const { objective, project } = race.settings;
+  const { figure } = standing;
+  const title = figureTitle(objective);
+  const said = `${figureWords(objective, figure, project)}, ${figureRangeWords(objective, figure, project)}`;
   return [
     "",
     `Best: ${id}: ${routine.label}`,
-    `Every ball home in ${rateWords(successRate)}, ${rangeWords(successRate)}.`,
+    objective.id === "every-ball"
+      ? `${title[0]?.toUpperCase()}${title.slice(1)} ${said}.`
+      : `On average ${said}.`,
   ];
 }

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, join } from "node:path";
 import type { Issue, Parsed } from "../model/issue.ts";
-import { parseProject } from "../model/parse.ts";
+import { type ProjectFile, parseProject, parseProjectFile } from "../model/parse.ts";
 import type { Project } from "../model/project.ts";
 import { nearestWord } from "../model/suggest.ts";
 import { packageDirectory } from "./packageDirectory.ts";
@@ -29,6 +29,14 @@ export function fieldNames(): readonly string[] {
 export function loadProject(named: string | null): Parsed<Project> {
   const place = placeOf(named ?? DEFAULT_FIELD, named === null);
   return place.ok ? readProject(place.value) : place;
+}
+
+/** The same with the team's own routines. */
+export function loadProjectFile(named: string | null): Parsed<ProjectFile> {
+  const place = placeOf(named ?? DEFAULT_FIELD, named === null);
+  if (!place.ok) return place;
+  const text = readText(place.value);
+  return text.ok ? parseProjectFile(text.value) : text;
 }
 
 /** Reads a project file; whatever is wrong, the reading included, comes back as issues. */

@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { EVERY_BALL } from "../search/objective.ts";
 import { FLAGS } from "./flags.ts";
 import { STOPPED } from "./interrupt.ts";
 import { FINE, print } from "./output.ts";
@@ -20,6 +21,7 @@ export async function startCommand(workers: number): Promise<number> {
     project: null,
     trials: START_TRIALS,
     seconds: null,
+    objective: EVERY_BALL,
     seed: FLAGS.seed.fallback,
     workers,
     json: false,

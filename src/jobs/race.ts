@@ -1,6 +1,6 @@
 import { Outlook } from "../search/outlook.ts";
 import type { Race } from "../search/race.ts";
-import type { RaceAnswer, RaceWork } from "../search/raceWork.ts";
+import type { RaceAnswer, RaceWork, Racing } from "../search/raceWork.ts";
 import type { Workers } from "./catalogue.ts";
 import type { JobOptions, JobProgress } from "./jobOptions.ts";
 import { TimeLeft } from "./timeLeft.ts";
@@ -18,39 +18,73 @@ export interface RaceOptions extends JobOptions {
 }
 
 /** Share of the time after which the final begins, and after which it ends with the trials it has. */
-const FINAL_AT = 0.7;
-const END_AT = 0.95;
+const FINAL_AT = 0.82;
+const END_AT = 0.97;
 
-/**
- * Runs a race in the workers. The same race for any number of workers, unless `seconds` ends it early. Stopped by the
- * signal, the race keeps what is known until then.
- */
-export async function runRace(
+/** A race in the workers: it can be stopped, and go on where it stopped. */
+export class RaceRun {
+  readonly race: Race;
+  readonly #workers: Workers;
+  readonly #outlook: Outlook;
+  #work: Racing<void>;
+  /** What was asked for and has no answer yet. */
+  #asked: IteratorResult<readonly RaceWork[], void> | null = null;
+
+  constructor(workers: Workers, race: Race) {
+    this.race = race;
+    this.#workers = workers;
+    this.#outlook = new Outlook(race);
+    this.#work = race.run();
+  }
+
+  /**
+   * Runs until it is over or stopped; called again, it goes on, or lets in what came to the race since its end. The same
+   * race for any number of workers, unless `seconds` ends it early. What was known when it was stopped stays known.
+   */
+  async go({ signal, gate, seconds, onProgress }: RaceOptions = {}): Promise<"done" | "stopped"> {
+    const { race } = this;
+    const time = new TimeLeft(gate ?? null);
+    const options = { signal, gate };
+    try {
+      if (this.#asked?.done) {
+        this.#work = race.run();
+        this.#asked = null;
+      }
+      let step = this.#asked ?? this.#work.next();
+      while (!step.done) {
+        this.#asked = step;
+        const answers = await Promise.all(step.value.map((piece) => answerTo(this.#workers, piece, options)));
+        if (seconds !== undefined) keepTime(race, time.workedS, seconds);
+        step = this.#work.next(answers);
+        const doneFrac =
+          seconds === undefined ? this.#outlook.doneFrac : shareOf(time.workedS, seconds, race);
+        onProgress?.({ doneFrac, leftS: time.leftS(doneFrac), totalTrials: this.#outlook.totalTrials });
+      }
+      this.#asked = step;
+      return "done";
+    } catch (reason) {
+      if (signal?.aborted) return "stopped";
+      throw reason;
+    } finally {
+      time.end();
+    }
+  }
+}
+
+/** Runs a race to its end, or until it is stopped. */
+export function runRace(
   workers: Workers,
   race: Race,
-  { signal, gate, seconds, onProgress }: RaceOptions = {},
+  options: RaceOptions = {},
 ): Promise<"done" | "stopped"> {
-  const time = new TimeLeft(gate ?? null);
-  const outlook = new Outlook(race);
-  const options = { signal, gate };
-  try {
-    const work = race.run();
-    let step = work.next();
-    while (!step.done) {
-      const answers = await Promise.all(step.value.map((piece) => answerTo(workers, piece, options)));
-      if (seconds !== undefined && time.workedS > FINAL_AT * seconds) race.hurry();
-      if (seconds !== undefined && time.workedS > END_AT * seconds) race.wrapUp();
-      step = work.next(answers);
-      const doneFrac = seconds === undefined ? outlook.doneFrac : shareOf(time.workedS, seconds, race);
-      onProgress?.({ doneFrac, leftS: time.leftS(doneFrac), totalTrials: outlook.totalTrials });
-    }
-    return "done";
-  } catch (reason) {
-    if (signal?.aborted) return "stopped";
-    throw reason;
-  } finally {
-    time.end();
-  }
+  return new RaceRun(workers, race).go(options);
+}
+
+/** What the workers have done so far tells how many trials there is time for. */
+function keepTime(race: Race, workedS: number, seconds: number): void {
+  if (race.doneTrials > 0) race.budget.trials = (race.doneTrials / workedS) * seconds;
+  if (workedS > FINAL_AT * seconds) race.hurry();
+  if (workedS > END_AT * seconds) race.wrapUp();
 }
 
 function shareOf(workedS: number, seconds: number, race: Race): number {

@@ -13,10 +13,13 @@ const MOST_TRIES = 300;
 export class LeaderRefining {
   readonly #settings: RaceSettings;
   readonly #seed: number;
+  readonly #most: number;
 
-  constructor(settings: RaceSettings, seed: number) {
+  /** @param most trials it may take in all, about */
+  constructor(settings: RaceSettings, seed: number, most = Number.POSITIVE_INFINITY) {
     this.#settings = settings;
     this.#seed = seed;
+    this.#most = most;
   }
 
   /** @returns what was tried for each id, best first; nothing for those whose search was not over */
@@ -25,11 +28,13 @@ export class LeaderRefining {
     onTrials: (trials: number) => void,
     isOver: () => boolean,
   ): Racing<readonly (readonly Tried[])[]> {
+    const mean = this.#most / Math.max(1, ids.length * TRIES);
+    const trials = Math.max(LEAST_TRIES, Math.min(triesTrials(this.#settings.mostTrials), Math.round(mean)));
     const searches = ids.map((id): Trying<readonly Tried[]> => refine(this.#settings.project, id, TRIES));
     let steps = searches.map((search) => search.next());
     while (!isOver() && steps.some(({ done }) => !done)) {
       const asked = steps.map((step) => (step.done ? [] : step.value));
-      const worths = yield* this.#worths([...new Set(asked.flat())], onTrials);
+      const worths = yield* this.#worths([...new Set(asked.flat())], trials, onTrials);
       steps = steps.map((step, i) => {
         if (step.done) return step;
         return searches[i]?.next((asked[i] ?? []).map((id) => worths.get(id) ?? null)) ?? step;
@@ -38,10 +43,13 @@ export class LeaderRefining {
     return steps.map((step) => (step.done ? step.value : []));
   }
 
-  *#worths(ids: readonly string[], onTrials: (trials: number) => void): Racing<ReadonlyMap<string, number>> {
-    const { objective, mostTrials, project } = this.#settings;
+  *#worths(
+    ids: readonly string[],
+    trials: number,
+    onTrials: (trials: number) => void,
+  ): Racing<ReadonlyMap<string, number>> {
+    const { objective, project } = this.#settings;
     const judged = objective.projectFor(project);
-    const trials = triesTrials(mostTrials);
     const made = yield* makeAll(project, ids);
     const sums = new Map<string, number>();
     const spans = made

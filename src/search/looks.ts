@@ -2,7 +2,7 @@ import { RandomStream } from "../num/stream.ts";
 import { STREAMS } from "../trial/streams.ts";
 
 /** Trials after which a race is first looked at, and the factor to the next look. */
-export const FIRST_LOOK = 20;
+export const FIRST_LOOK = 10;
 const NEXT_LOOK = 1.5;
 
 /** Trial counts at which a race is looked at: growing, the last is `most`. */

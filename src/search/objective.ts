@@ -4,6 +4,8 @@ import type { TrialBatch } from "../trial/outcome.ts";
 /** What a search is after. It knows how to score trials and which of two means is better; search code asks, and never compares itself. */
 export interface Objective {
   readonly id: "every-ball" | "points" | "home-by";
+  /** When the clock stops, s; null: at the time limit. */
+  readonly bySecondS: number | null;
   /** In plain words, to follow "by". */
   readonly words: string;
   /** The project whose trials are scored: the same, or with another time limit. */
@@ -20,6 +22,7 @@ const same = (project: Project): Project => project;
 /** Share of runs with every ball home. */
 export const EVERY_BALL: Objective = {
   id: "every-ball",
+  bySecondS: null,
   words: "how often every ball comes home",
   projectFor: same,
   scoresOf: (batch, project) => {
@@ -32,6 +35,7 @@ export const EVERY_BALL: Objective = {
 /** Expected points, as a share of all there are; with no points to earn every score is 0. */
 export const EXPECTED_POINTS: Objective = {
   id: "points",
+  bySecondS: null,
   words: "the points expected",
   projectFor: same,
   scoresOf: (batch, project) => {
@@ -50,6 +54,7 @@ export function homeBy(second: number): Objective {
   if (!(second > 0)) throw new RangeError(`home by second ${second}; expected more than 0`);
   return {
     id: "home-by",
+    bySecondS: second,
     words: `the share of balls home by ${second} s`,
     projectFor: (project) => {
       const timeLimitS = Math.min(second, project.rules.timeLimitS);
@@ -61,4 +66,20 @@ export function homeBy(second: number): Objective {
     },
     isBetter: higher,
   };
+}
+
+/** How objectives are named where somebody chooses one; N a second. */
+export const OBJECTIVE_NAMES = ["every-ball", "points", "home-by-N"] as const;
+
+/** "every-ball", "points", "home-by-60"; null for anything else. */
+export function objectiveNamed(name: string): Objective | null {
+  if (name === EVERY_BALL.id) return EVERY_BALL;
+  if (name === EXPECTED_POINTS.id) return EXPECTED_POINTS;
+  const [, second] = name.match(/^home-by-([1-9]\d{0,3})$/) ?? [];
+  return second === undefined ? null : homeBy(Number(second));
+}
+
+/** The name by which `objectiveNamed` finds it. */
+export function nameOf({ id, bySecondS }: Objective): string {
+  return bySecondS === null ? id : `${id}-${bySecondS}`;
 }

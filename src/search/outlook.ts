@@ -23,13 +23,17 @@ export class Outlook {
     const race = this.#race;
     if (race.stage === "over") return 1;
     const done = race.doneTrials;
-    const share = done === 0 ? 0 : done / (done + this.#trialsLeft());
+    const { isShort, trials } = race.budget;
+    const all = isShort ? trials : done + this.#trialsLeft();
+    const share = done === 0 ? 0 : done / all;
     this.#most = Math.max(this.#most, Math.min(share, MOST_BEFORE_THE_END));
     return this.#most;
   }
 
   /** Trials the whole race takes, about. */
   get totalTrials(): number {
+    const { isShort, trials } = this.#race.budget;
+    if (isShort && this.#race.stage !== "over") return Math.max(Math.round(trials), this.#race.doneTrials);
     return Math.round(this.#race.doneTrials + (this.#race.stage === "over" ? 0 : this.#trialsLeft()));
   }
 

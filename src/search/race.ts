@@ -1,13 +1,14 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { Budget } from "./budget.ts";
 import { clearlyWorse } from "./elimination.ts";
-import { byMean, Entrant, simplestFirst } from "./entrant.ts";
-import { tradeOffFront } from "./front.ts";
+import { byMean, byPromise, type Entrant } from "./entrant.ts";
+import { Field, type Verdict } from "./field.ts";
+import { finalTrials } from "./finalTrials.ts";
 import { LeaderRefining } from "./leaderRefining.ts";
 import { FIRST_LOOK, looksUpTo, searchSeed } from "./looks.ts";
 import type { RaceSettings } from "./raceSettings.ts";
 import { makeAll, type RaceAnswer, type Racing, runSpans, type TrialSpan } from "./raceWork.ts";
-import { isTie } from "./tie.ts";
 
 /** What is under way. */
 export type RaceStage = "first-look" | "widening" | "racing" | "refining" | "final" | "over";
@@ -19,64 +20,90 @@ const LEADERS = 3;
 const JOINERS = 9;
 /** Ids that enter together: a first answer comes after the first of them. */
 const ENTER_TOGETHER = 48;
-/** Most routines of a tie, and of each trade-off front, that get fresh trials. */
-const MOST_TIED = 12;
-/** Simplicity is worth a point of a hundred in the mean score; more, and a short race would recommend poor routines. */
-const NO_MATTER = 0.01;
-const MOST_ON_FRONT = 10;
-/** Parts of the final: all finalists get one before any gets the next. */
-const FINAL_PARTS = 20;
+/** Most routines of a tie, and of each trade-off front, that get fresh trials; fewer where time is short. */
+const MOST_TIED = { usual: 12, short: 6 };
+const MOST_ON_FRONT = { usual: 10, short: 4 };
 
 /**
  * Finds the best routine. All see the same placements and the same luck; those clearly worse than the leader are dropped
- * (elimination.ts), so that the trials go to the close ones; the leaders' speed and dials are refined by a downhill
- * simplex on trials of their own, and what comes of it joins the race. The winner is settled by the race: of those that
- * it cannot tell from its leader the simplest. Only then do it, its ties and the trade-off fronts get fresh trials, so that
- * the winner's figures are not flattered by having been chosen for them.
+ * (elimination.ts), so that the trials go to the close ones; where time is short, those that promise least are set aside
+ * besides (budget.ts). The leaders' speed and dials are refined by a downhill simplex on trials of their own, and what
+ * comes of it joins the race. The winner is settled by the race: of those that it cannot tell from its leader the
+ * simplest. Only then do it, its ties and the trade-off fronts get fresh trials, so that the winner's figures are not
+ * flattered by having been chosen for them.
  *
  * `run` says what is to be done and is given the answers; it is a function of settings and answers alone, unless it is hurried.
  */
 export class Race {
   readonly settings: RaceSettings;
+  /** Whose trials are run: with the objective's time limit. */
   readonly project: Project;
+  readonly budget = new Budget();
   stage: RaceStage = "first-look";
   doneTrials = 0;
   /** Trials that went into refining. */
   refiningTrials = 0;
-  /** Best of the race's trials; null while there is none. */
-  leader: Entrant | null = null;
-  readonly #entrants: Entrant[] = [];
-  readonly #prints = new Set<string>();
-  readonly #ids = new Set<string>();
+  readonly #field: Field;
   #refined = 0;
   #look = 0;
   #isHurried = false;
   #isLate = false;
   /** Ties and winner once the final has begun. */
   #settled: Verdict | null = null;
+  /** The team's own routines that have yet to come in, once they have changed. */
+  #newOwn: readonly Routine[] | null = null;
+  /** Trials of the race when those that came after its end began. */
+  #lateFrom = 0;
 
   constructor(settings: RaceSettings) {
     this.settings = settings;
     this.project = settings.objective.projectFor(settings.project);
+    this.budget.trials = settings.budgetTrials ?? Number.POSITIVE_INFINITY;
+    this.#field = new Field(settings.project, settings.objective);
   }
 
   /** All that take part, in the order in which they came. */
   get entrants(): readonly Entrant[] {
-    return this.#entrants;
-  }
-
-  /** Those not told from the leader, it included, the simplest first: settled when the final begins. */
-  get ties(): readonly Entrant[] {
-    return (this.#settled ?? this.#verdict()).ties;
-  }
-
-  /** The routine to recommend: of those that tie and are as good as the leader for all that matters, the simplest. */
-  get winner(): Entrant | null {
-    return (this.#settled ?? this.#verdict()).winner;
+    return this.#field.entrants;
   }
 
   get racing(): readonly Entrant[] {
-    return this.#entrants.filter(({ status }) => status === "racing");
+    return this.#field.racing;
+  }
+
+  /** Best of the race's trials; null while there is none. */
+  get leader(): Entrant | null {
+    return this.#field.leader;
+  }
+
+  /** Settled when the final begins; before, as it stands. */
+  get verdict(): Verdict {
+    return this.#settled ?? this.#field.verdict;
+  }
+
+  get isSettled(): boolean {
+    return this.#settled !== null;
+  }
+
+  /** Those not told from the leader, it included, the simplest first. */
+  get ties(): readonly Entrant[] {
+    return this.verdict.ties;
+  }
+
+  get winner(): Entrant | null {
+    return this.verdict.winner;
+  }
+
+  /** The best routine that senses and the best that does not; null where there is not one of each. Both get fresh trials. */
+  get rivals(): { readonly sensing: Entrant; readonly blind: Entrant } | null {
+    const sensing = this.#field.bestOf(({ routine }) => routine.program !== undefined);
+    const blind = this.#field.bestOf(({ routine }) => routine.program === undefined);
+    return sensing && blind ? { sensing, blind } : null;
+  }
+
+  /** By the means of the race. */
+  front(cost: (entrant: Entrant) => number): readonly Entrant[] {
+    return this.#field.front(cost);
   }
 
   /** Goes to the final after the work under way. */
@@ -90,53 +117,79 @@ export class Race {
     this.#isLate = true;
   }
 
+  /** The team's own routines as they stand now. They come in at the next look; when the race is over, `run` again. */
+  setOwn(routines: readonly Routine[]): void {
+    this.#newOwn = routines;
+  }
+
+  /** Whether there is work to do. */
+  get isOpen(): boolean {
+    return this.stage !== "over" || this.#newOwn !== null;
+  }
+
+  /** From the start; once the race is over, lets in what has changed since. */
   *run(): Racing<void> {
+    if (this.stage === "over") {
+      yield* this.#letInLate();
+      return;
+    }
     const { own, firstIds, moreIds, mostTrials } = this.settings;
-    yield* this.#join(own);
+    this.#newOwn ??= own;
+    yield* this.#letInOwn();
     yield* this.#enter(firstIds);
     this.stage = "widening";
     yield* this.#enter(moreIds);
-    for (const look of looksUpTo(mostTrials)) {
+    const looks = looksUpTo(mostTrials);
+    for (const [i, look] of looks.entries()) {
       this.stage = "racing";
+      if (i > 0) this.#thin(look, looks.length - i);
       this.#look = look;
+      yield* this.#letInOwn();
       yield* this.#bringTo(this.racing, look);
       this.#eliminate();
       if (this.#isTimeToRefine) yield* this.#refineLeaders();
-      if (this.#isHurried || this.racing.length < 2) break;
+      if (this.#isOutOfTime || this.racing.length < 2) break;
     }
     yield* this.#final();
     this.stage = "over";
   }
 
-  /** Means of the race; the front of cost and worth among all that can be run. */
-  front(cost: (entrant: Entrant) => number): readonly Entrant[] {
-    const { objective } = this.settings;
-    const sign = objective.isBetter(1, 0) ? 1 : -1;
-    const runnable = this.#entrants.filter(({ status, trials }) => status !== "failed" && trials > 0);
-    const offers = runnable.map((entrant) => ({ entrant, cost: cost(entrant), worth: sign * entrant.mean }));
-    return tradeOffFront(offers).map(({ entrant }) => entrant);
+  /** A routine that comes after the end runs what the leader has run; as it may be better, ties and winner are settled anew. */
+  *#letInLate(): Racing<void> {
+    this.stage = "racing";
+    this.#isHurried = false;
+    this.#isLate = false;
+    this.#settled = null;
+    this.#lateFrom = this.doneTrials;
+    const most = this.leader?.trials ?? this.settings.mostTrials;
+    for (const look of looksUpTo(most)) {
+      this.#look = look;
+      yield* this.#letInOwn();
+      yield* this.#bringTo(this.racing, look);
+      this.#eliminate();
+    }
+    yield* this.#final();
+    this.stage = "over";
+  }
+
+  *#letInOwn(): Racing<void> {
+    if (this.#newOwn === null) return;
+    const fresh = this.#field.setOwn(this.#newOwn);
+    this.#newOwn = null;
+    yield* this.#bringTo(fresh, this.#entryTrials);
   }
 
   *#enter(ids: readonly string[]): Racing<void> {
     for (let at = 0; at < ids.length && !this.#isHurried; at += ENTER_TOGETHER) {
+      if (this.#look === 0 && this.budget.isFull(this.doneTrials)) break;
       const routines = yield* makeAll(this.settings.project, ids.slice(at, at + ENTER_TOGETHER));
-      yield* this.#join(routines.filter((routine) => routine !== null));
+      const fresh = this.#field.add(routines.filter((routine) => routine !== null));
+      yield* this.#bringTo(fresh, this.#entryTrials);
     }
   }
 
-  /** Routines that repeat another one's id or moves are left out. */
-  *#join(routines: readonly Routine[]): Racing<void> {
-    const fresh: Entrant[] = [];
-    for (const routine of routines) {
-      // A program is what its lines are, not what it drives when it sees nothing.
-      const print = JSON.stringify(routine.program ?? routine.moves);
-      if (this.#ids.has(routine.id) || this.#prints.has(print)) continue;
-      this.#ids.add(routine.id);
-      this.#prints.add(print);
-      fresh.push(new Entrant(this.project, this.settings.objective, routine));
-    }
-    this.#entrants.push(...fresh);
-    yield* this.#bringTo(fresh, Math.max(this.#look, Math.min(FIRST_LOOK, this.settings.mostTrials)));
+  get #entryTrials(): number {
+    return Math.max(this.#look, Math.min(FIRST_LOOK, this.settings.mostTrials));
   }
 
   *#bringTo(entrants: readonly Entrant[], trials: number): Racing<void> {
@@ -150,14 +203,10 @@ export class Race {
         this.doneTrials += answer.batch.to - answer.batch.from;
       } else of.fail(answer.kind === "failed" ? answer.reason : "no answer");
     };
-    yield* runSpans(this.project, searchSeed(this.settings.seed, 0), spans, take, () => this.#isHurried);
-    this.#findLeader();
-  }
-
-  #findLeader(): void {
-    const most = this.racing.reduce((trials, entrant) => Math.max(trials, entrant.trials), 0);
-    const far = this.racing.filter(({ trials }) => trials === most);
-    this.leader = [...far].sort(byMean(this.settings.objective))[0] ?? null;
+    // However short the time: without a trial there is nothing to say.
+    const isOver = () => this.#isHurried && this.doneTrials > 0;
+    yield* runSpans(this.project, searchSeed(this.settings.seed, 0), spans, take, isOver);
+    this.#field.findLeader();
   }
 
   #eliminate(): void {
@@ -167,25 +216,45 @@ export class Race {
     for (const worse of clearlyWorse(leader, others, this.#mostEntrants)) worse.status = "dropped";
   }
 
+  /** Sets aside what there is no time to follow up to a look. */
+  #thin(look: number, looksLeft: number): void {
+    const refiningsLeft = REFINE_AFTER.length - this.#refined;
+    const stretch = look - this.#look;
+    const seats = this.budget.seats(this.doneTrials, stretch, looksLeft, refiningsLeft);
+    const { leader } = this;
+    const ordered = [...this.racing]
+      .filter((each) => each !== leader)
+      .sort(byPromise(this.settings.objective));
+    for (const each of ordered.slice(Math.max(0, seats - 1))) each.status = "aside";
+  }
+
+  get #isOutOfTime(): boolean {
+    return this.#isHurried || this.budget.isFinalDue(this.doneTrials);
+  }
+
   /** One alone in the lead is refined early: nothing else is left to do. */
   get #isTimeToRefine(): boolean {
     const after = REFINE_AFTER[this.#refined] ?? Number.POSITIVE_INFINITY;
     const isAlone = this.#refined === 0 && this.racing.length === 1 && this.#look >= FIRST_LOOK;
-    return !this.#isHurried && (isAlone || this.#look >= after);
+    return !this.#isOutOfTime && (isAlone || this.#look >= after);
   }
 
   /** All that may ever take part. */
   get #mostEntrants(): number {
-    const { own, firstIds, moreIds } = this.settings;
-    return own.length + firstIds.length + moreIds.length + JOINERS * REFINE_AFTER.length;
+    const { firstIds, moreIds } = this.settings;
+    const named = firstIds.length + moreIds.length + JOINERS * REFINE_AFTER.length;
+    return Math.max(named + this.settings.own.length, this.entrants.length);
   }
 
   *#refineLeaders(): Racing<void> {
     this.stage = "refining";
     const round = this.#refined++;
     const leaders = unlike([...this.racing].sort(byMean(this.settings.objective))).slice(0, LEADERS);
-    const refining = new LeaderRefining(this.settings, searchSeed(this.settings.seed, 1 + round));
-    const isOver = () => this.#isHurried;
+    const refining = new LeaderRefining(
+      this.settings,
+      searchSeed(this.settings.seed, 1 + round),
+      this.budget.refining,
+    );
     const onTrials = (trials: number): void => {
       this.doneTrials += trials;
       this.refiningTrials += trials;
@@ -193,10 +262,10 @@ export class Race {
     const tried = yield* refining.run(
       leaders.map(({ id }) => id),
       onTrials,
-      isOver,
+      () => this.#isHurried,
     );
     const best = tried.flatMap((each) => each.slice(0, Math.ceil(JOINERS / LEADERS)));
-    const ids = best.map(({ id }) => id).filter((id) => !this.#ids.has(id));
+    const ids = best.map(({ id }) => id).filter((id) => !this.#field.has(id));
     yield* this.#enter(ids.slice(0, JOINERS));
     this.#eliminate();
   }
@@ -204,50 +273,26 @@ export class Race {
   *#final(): Racing<void> {
     this.stage = "final";
     const { mostTrials, seed } = this.settings;
-    const finalists = this.#finalists();
-    for (let part = 1; part <= FINAL_PARTS && !this.#isLate; part++) {
-      const from = Math.floor((mostTrials * (part - 1)) / FINAL_PARTS);
-      const to = Math.floor((mostTrials * part) / FINAL_PARTS);
-      const spans = finalists.map((of) => ({ of, routine: of.routine, from, to }));
-      const parts = new Map<Entrant, RaceAnswer[]>();
-      yield* runSpans(this.project, seed, spans, ({ of }, answer) => {
-        parts.set(of, [...(parts.get(of) ?? []), answer]);
-      });
-      for (const [of, answers] of parts) {
-        for (const answer of answers) {
-          if (answer.kind !== "ran") continue;
-          of.finalBatches.push(answer.batch);
-          this.doneTrials += answer.batch.to - answer.batch.from;
-        }
-        of.status = "final";
-      }
-    }
+    const count = (trials: number): void => {
+      this.doneTrials += trials;
+    };
+    const isOver = () => this.#isLate || this.budget.isSpent(this.doneTrials - this.#lateFrom);
+    yield* finalTrials(this.project, seed, this.#finalists(), mostTrials, count, isOver);
   }
 
   /** The winner is settled here, by the trials of the race alone. */
   #finalists(): readonly Entrant[] {
-    this.#settled = this.#verdict();
-    const most = this.settings.mostTied ?? MOST_TIED;
+    this.#settled = this.#field.verdict;
+    const pace = this.budget.isShort ? "short" : "usual";
+    const most = this.settings.mostTied ?? MOST_TIED[pace];
     const tied = [...this.ties].sort(byMean(this.settings.objective)).slice(0, most);
     const winner = this.winner === null ? [] : [this.winner];
     const fronts = [this.front(({ durationS }) => durationS), this.front(({ moves }) => moves)];
     // The dear end of a front is what a team is most likely to choose from.
-    return [...new Set([...winner, ...tied, ...fronts.flatMap((front) => front.slice(-MOST_ON_FRONT))])];
+    const ends = fronts.flatMap((front) => front.slice(-MOST_ON_FRONT[pace]));
+    const { rivals } = this;
+    return [...new Set([...winner, ...tied, ...ends, ...(rivals ? [rivals.sensing, rivals.blind] : [])])];
   }
-
-  #verdict(): Verdict {
-    const { leader } = this;
-    if (!leader) return { ties: [], winner: null };
-    const far = this.racing.filter(({ trials }) => trials === leader.trials);
-    const ties = far.filter(({ scores }) => isTie(leader.scores, scores)).sort(simplestFirst);
-    const near = ties.find(({ mean }) => Math.abs(leader.mean - mean) <= NO_MATTER);
-    return { ties, winner: near ?? leader };
-  }
-}
-
-interface Verdict {
-  readonly ties: readonly Entrant[];
-  readonly winner: Entrant | null;
 }
 
 /** The first of each variant: its other speeds and dials are what refining looks at anyway. */

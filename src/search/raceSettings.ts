@@ -14,6 +14,8 @@ export interface RaceSettings {
   /** Ids to begin with, for a first answer, and more that join after the first look. */
   readonly firstIds: readonly string[];
   readonly moreIds: readonly string[];
-  /** Most routines of a tie that get fresh trials; without it a dozen, the best of them. */
+  /** Most routines of a tie that get fresh trials; without it a dozen or fewer, the best of them. */
   readonly mostTied?: number;
+  /** Trials of the whole race, about; without it, it runs until it is settled. */
+  readonly budgetTrials?: number;
 }

@@ -37,6 +37,18 @@ describe("wedgeward compare", () => {
     expect(stdout).toMatch(/Too close to call/);
   });
 
+  it("tells two robots apart by the same routine in two projects", async () => {
+    const flags = ["--project", "usual-zone", "--other-project", "plate-robot", "--trials", "60"];
+    const same = await runForJson<CompareJson>("compare", GOOD, GOOD, "--trials", "60");
+    const robots = await runForJson<CompareJson>("compare", GOOD, GOOD, ...flags);
+    expect(same).toMatchObject({ onlyFirst: 0, onlySecond: 0, better: "alike" });
+    expect(robots.both + robots.onlyFirst).toBe(same.both);
+    expect(robots.onlyFirst + robots.onlySecond).toBeGreaterThan(0);
+    const missing = await runCommand("compare", GOOD, GOOD, "--other-project", "no-such-robot");
+    expect(missing.code).toBe(2);
+    expect(missing.stderr).toMatch(/no-such-robot/);
+  });
+
   it("lists what is wrong with either side", async () => {
     const { code, stderr } = await runCommand("compare", "nothing-1", "nothing-2");
     expect(code).toBe(2);

@@ -56,7 +56,12 @@ export function tossBatch(number: number, rate: number, seed: number, from: numb
 /** Runs a race of coins to its end. @param rates chance of each routine, by its number */
 export function raceCoins(
   rates: readonly number[],
-  { seed = 1, mostTrials = 60, moves = (_: number): number => 1 } = {},
+  {
+    seed = 1,
+    mostTrials = 60,
+    budgetTrials = Number.POSITIVE_INFINITY,
+    moves = (_: number): number => 1,
+  } = {},
 ): Race {
   const own = rates.map((_, number) => coinRoutine(number, moves(number)));
   const settings = {
@@ -64,14 +69,20 @@ export function raceCoins(
     objective: EVERY_BALL,
     seed,
     mostTrials,
+    budgetTrials,
     own,
     firstIds: [],
     moreIds: [],
   };
   const race = new Race(settings);
+  runCoins(race, rates);
+  return race;
+}
+
+/** Runs what a race of coins has to do. */
+export function runCoins(race: Race, rates: readonly number[]): void {
   const work = race.run();
   for (let step = work.next(); !step.done; ) step = work.next(step.value.map((piece) => toss(piece, rates)));
-  return race;
 }
 
 function toss(work: RaceWork, rates: readonly number[]): RaceAnswer {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Invocation, parseArguments } from "../../../src/cli/args.ts";
 import type { Issue } from "../../../src/model/issue.ts";
+import { EVERY_BALL } from "../../../src/search/objective.ts";
 
 const CORES = 3;
 
@@ -26,6 +27,7 @@ describe("the command line", () => {
       project: null,
       trials: 300,
       seconds: null,
+      objective: EVERY_BALL,
       seed: 1,
       workers: CORES,
       json: false,
@@ -33,6 +35,14 @@ describe("the command line", () => {
     expect(accepted("plan --seconds 10")).toMatchObject({ seconds: 10, trials: 2000 });
     expect(accepted("plan --seconds 10 --trials 50")).toMatchObject({ seconds: 10, trials: 50 });
     expect(accepted("stress --routine fan-1")).toMatchObject({ routine: "fan-1", trials: 2000, seed: 1 });
+  });
+
+  it("reads what the search is after", () => {
+    expect(accepted("plan --aim points")).toMatchObject({ objective: { id: "points", bySecondS: null } });
+    expect(accepted("plan --aim=home-by-45")).toMatchObject({ objective: { id: "home-by", bySecondS: 45 } });
+    expect(shortly(refused("plan --aim home-by-0"))).toEqual(["unknown-aim --aim"]);
+    expect(refused("plan --aim pionts")[0]?.message).toContain("points");
+    expect(shortly(refused("stress --routine a --aim points"))).toEqual(["unknown-flag --aim"]);
   });
 
   it("takes flags before and after the project, with = or a space", () => {

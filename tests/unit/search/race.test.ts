@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { Moments } from "../../../src/num/moments.ts";
 import type { Entrant } from "../../../src/search/entrant.ts";
+import { Field } from "../../../src/search/field.ts";
 import { looksUpTo, searchSeed } from "../../../src/search/looks.ts";
-import { raceCoins } from "../../support/pretendRace.ts";
+import { EVERY_BALL } from "../../../src/search/objective.ts";
+import { coinProject, coinRoutine, raceCoins, runCoins } from "../../support/pretendRace.ts";
 
 const rateOf = (entrant: Entrant | null): number => {
   const delivered = entrant?.finalBatches.flatMap((batch) => [...batch.delivered]) ?? [];
@@ -74,7 +76,7 @@ describe("a race", () => {
 
   it("looks ever less often, and last at the end", () => {
     expect(looksUpTo(10)).toEqual([10]);
-    expect(looksUpTo(100)).toEqual([20, 30, 45, 68, 100]);
+    expect(looksUpTo(100)).toEqual([10, 15, 23, 35, 53, 80, 100]);
   });
 
   it("of nothing has no winner", () => {
@@ -83,8 +85,43 @@ describe("a race", () => {
     expect(race.stage).toBe("over");
   });
 
-  it("leaves out a routine that repeats another's moves", () => {
-    const race = raceCoins([0.5, 0.5], { moves: () => 0 });
-    expect(race.entrants).toHaveLength(1);
+  it("leaves out a routine of the catalogue that repeats another's moves, and none of the team's own", () => {
+    const field = new Field(coinProject, EVERY_BALL);
+    const [first, second] = [coinRoutine(1), { ...coinRoutine(1), id: "again" }];
+    expect(field.add([first, second, first]).map(({ id }) => id)).toEqual(["coin1"]);
+    expect(field.setOwn([second]).map(({ id }) => id)).toEqual(["again"]);
+    expect(field.setOwn([second])).toEqual([]);
+    expect(field.setOwn([{ ...coinRoutine(2), id: "again" }])).toHaveLength(1);
+    expect(field.setOwn([])).toEqual([]);
+    expect(field.entrants.map(({ id }) => id)).toEqual(["coin1"]);
+  });
+
+  it("that has to be short sees all of the field, keeps to its trials, and still finds the best", () => {
+    const rates = Array.from({ length: 300 }, (_, i) => 0.1 + (i % 50) * 0.01);
+    const budgetTrials = 12_000;
+    const race = raceCoins([...rates, 0.95], { mostTrials: 2000, budgetTrials });
+    expect(race.winner?.id).toBe("coin300");
+    for (const each of race.entrants) expect(each.trials).toBeGreaterThan(0);
+    expect(race.doneTrials).toBeLessThan(1.1 * budgetTrials);
+    expect(race.entrants.filter(({ status }) => status === "aside").length).toBeGreaterThan(150);
+    expect(race.winner?.isFresh).toBe(true);
+  });
+
+  it("lets in what the team changed after its end, and settles anew", () => {
+    const rates = [0.5, 0.6, 0.95];
+    const race = raceCoins(rates.slice(0, 2), { mostTrials: 200 });
+    const before = race.entrants.map(({ trials }) => trials);
+    expect(race.winner?.id).toBe("coin1");
+    expect(race.isOpen).toBe(false);
+    race.setOwn([coinRoutine(0), coinRoutine(1), coinRoutine(2)]);
+    expect(race.isOpen).toBe(true);
+    runCoins(race, rates);
+    expect(race.winner?.id).toBe("coin2");
+    expect(race.winner?.finalBatches.at(-1)?.to).toBe(200);
+    expect(race.entrants.slice(0, 2).map(({ trials }) => trials)).toEqual(before);
+    race.setOwn([coinRoutine(0)]);
+    runCoins(race, rates);
+    expect(race.entrants.map(({ id }) => id)).toEqual(["coin0"]);
+    expect(race.winner?.id).toBe("coin0");
   });
 });
