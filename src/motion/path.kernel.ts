@@ -1,7 +1,16 @@
 import type { Drive } from "../model/robot.ts";
 import { atan2, sinCos } from "../num/elementary.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch, trig } from "./touch.kernel.ts";
+import {
+  advancePose,
+  findTouch,
+  isSameFace,
+  type Motion,
+  RATE_EPS,
+  TOUCH_MM,
+  type Touch,
+  trig,
+} from "./touch.kernel.ts";
 
 /**
  * The path of one move: pieces of constant velocity and heading rate per unit of progress (mm driven, or rad turned),
@@ -10,7 +19,7 @@ import { advancePose, findTouch, type Motion, TOUCH_MM, type Touch, trig } from 
  * (Wong, Theory of Ground Vehicles; from memory), F = μ_trac·W. ℓ is the lever arm of the wall's push about the robot's
  * origin. Otherwise it stalls crooked. A blocked turn on the spot stalls: the wall would have to shove the robot
  * sideways, which takes more than its tracks can press. Friction along the wall is left out.
- * A little over 300 lines: planning and pivoting work on one pose and one list of pieces.
+ * Over 400 lines: planning, pivoting and swinging work on one pose and one list of pieces.
  */
 
 /** Pieces of one move: first contact, pivot pieces (one or two near square, up to 30 for a long grazing slide), and slides. */
@@ -23,6 +32,10 @@ export const AT_END = 1e-9;
 const PIVOT_STEP_RAD = 0.07;
 /** How far the pressing vertex may stray from the face within a pivot piece, mm (twice that at worst): within the overlap that is allowed, 0.1 mm. */
 const STRAY_MM = 0.03;
+/** A tail slides along a wall in pieces of this share of its lever arm: the angle grows by a tenth in each. */
+const SWING_SHARE = 0.1;
+/** Shorter pieces of such a slide are driven at the curvature they begin with, mm. */
+const SWING_END_MM = 0.05;
 /** Lever arms below this never turn the robot, mm. */
 const MIN_LEVER_MM = 1;
 /** Vertices within this of the wall count as touching when a push is resolved, mm. */
@@ -105,11 +118,17 @@ export class PathTracer {
         return;
       }
       if (after === q) {
-        // Only the turning presses (an arc whose tip swings into a wall it drives away from): held like a guided robot.
+        // Only the turning presses: a curve whose tail swings into the wall it drives away from.
         if (pose.kappa === 0) {
           this.stall(q);
           return;
         }
+        q = this.swing(q, length);
+        if (q > after) {
+          pose.kappa = kappa;
+          continue;
+        }
+        // It drives along the wall: guided.
         pose.kappa = 0;
         continue;
       }
@@ -212,14 +231,20 @@ export class PathTracer {
     while (this.count < MAX_PIECES - 1) {
       const rate = pose.sigma * (touch.nx * pose.c + touch.ny * pose.s);
       const lever = leverAt(touch, pose.c, pose.s, a, b);
-      if (rate >= 0) return q;
+      // By itself the robot would take the vertex off the face: driving away, or in a curve that turns faster than the wall.
+      const own = rate + pose.kappa * lever;
+      if (rate >= 0 || own >= -RATE_EPS) return q;
       if (Math.abs(lever) < Math.max(MIN_LEVER_MM, -rate * this.minLeverMm)) return -1 - q;
       if (angle < 0) {
         turn = lever > 0 ? 1 : -1;
         angle = this.flushAngle(vertex, turn);
       } else if (lever * turn < 0) return -1 - q;
       if (angle <= 1e-12) return q;
-      const step = Math.min(angle, this.straightAngle(a, b, rate, lever));
+      const step = Math.min(
+        angle,
+        this.straightAngle(a, b, rate, lever),
+        pose.kappa === 0 ? angle : this.leavingAngle(a, b, own, turn),
+      );
       // The mean over the piece of both rates of a turning body are those at its middle heading, so that the piece ends
       // with the vertex on the face again.
       sinCos(0.5 * turn * step, trig);
@@ -243,6 +268,84 @@ export class PathTracer {
     return -1 - q;
   }
 
+  /** Vertex that the commanded curve presses hardest on the touched face although the robot drives away from it; −1: none. */
+  private trailing(): number {
+    const { pose, touch } = this;
+    const outline = touch.ground ? this.around.ground : this.around.whole;
+    const mx = touch.nx * pose.c + touch.ny * pose.s;
+    const my = -touch.nx * pose.s + touch.ny * pose.c;
+    const base = touch.nx * pose.x + touch.ny * pose.y - touch.offset;
+    let best = -1;
+    let least = -RATE_EPS;
+    for (let i = 0; i < outline.count; i++) {
+      const a = outline.x[i]!;
+      const b = outline.y[i]!;
+      if (base + mx * a + my * b > FLUSH_MM) continue;
+      const own = pose.sigma * mx + pose.kappa * (my * a - mx * b);
+      if (own >= least) continue;
+      least = own;
+      best = i;
+    }
+    return best;
+  }
+
+  /**
+   * Drives away from the touched face in a curve whose tail slides along it, turning only as fast as that allows,
+   * κ = −(h·n)/ℓ, until the commanded curve takes it off. Returns the progress reached; `q0` where it drives along the face.
+   */
+  private swing(q0: number, length: number): number {
+    const { pose, touch } = this;
+    const outline = touch.ground ? this.around.ground : this.around.whole;
+    const wanted = pose.kappa;
+    let q = q0;
+    // A doorpost or a block has ends, about which more than one corner would have to be watched: there the robot is guided.
+    if (!isWhole(this.around, touch)) return q0;
+    while (this.count < MAX_PIECES - 1 && q < length) {
+      const vertex = this.trailing();
+      if (vertex < 0) break;
+      const a = outline.x[vertex]!;
+      const b = outline.y[vertex]!;
+      const rate = pose.sigma * (touch.nx * pose.c + touch.ny * pose.s);
+      const lever = leverAt(touch, pose.c, pose.s, a, b);
+      if (rate <= RATE_EPS) break;
+      const first = -rate / lever;
+      const angle = Math.min(PIVOT_STEP_RAD, this.flushAngle(vertex, first > 0 ? 1 : -1) + AT_END);
+      const along = touch.ny * pose.c - touch.nx * pose.s;
+      const ahead = touch.nx * (pose.c * a - pose.s * b) + touch.ny * (pose.s * a + pose.c * b);
+      // At an even curvature the vertex leaves the face and comes back to it: bend·dq²/8 away at most.
+      const bend = Math.abs(first * (pose.sigma * along - first * ahead)) + 1e-12;
+      let dq = Math.min(
+        length - q,
+        SWING_SHARE * Math.abs(lever),
+        angle / Math.abs(first),
+        Math.sqrt((8 * STRAY_MM) / bend),
+      );
+      pose.kappa = this.slidingCurve(a, b, first, dq);
+      // Ends just before the commanded curve is the looser one.
+      while (Math.abs(pose.kappa) >= Math.abs(wanted)) {
+        dq *= 0.5;
+        pose.kappa = dq < SWING_END_MM ? first : this.slidingCurve(a, b, first, dq);
+      }
+      findTouch(this.around, pose, dq, this.second, touch);
+      this.push(q, q + this.second.q, true);
+      q += this.second.q;
+      pose.kappa = wanted;
+      if (this.second.kind !== "none") break;
+      this.rest(a, b);
+    }
+    pose.kappa = wanted;
+    return q;
+  }
+
+  /** Curvature at which the vertex (a, b) slides along the touched face halfway through a piece of length dq that begins with curvature `first`. */
+  private slidingCurve(a: number, b: number, first: number, dq: number): number {
+    const { pose, touch } = this;
+    sinCos(0.5 * first * dq, trig);
+    const c = pose.c * trig[1]! - pose.s * trig[0]!;
+    const s = pose.s * trig[1]! + pose.c * trig[0]!;
+    return (-pose.sigma * (touch.nx * c + touch.ny * s)) / leverAt(touch, c, s, a, b);
+  }
+
   /**
    * Angle that one piece may turn so that the vertex (a, b), on its arc, strays little from the face: chord·angle/8. No
    * further than to where the heading lies along the face, so that the chord is at most twice what the rate at the start gives.
@@ -254,6 +357,16 @@ export class PathTracer {
     const travel = Math.abs(pose.sigma * along - (rate / lever) * ahead) + 1e-9;
     const even = Math.sqrt(Math.abs((8 * STRAY_MM * rate) / (lever * travel)));
     return Math.min(PIVOT_STEP_RAD, even, -rate / (Math.abs(along) + 1e-9));
+  }
+
+  /** Angle to turn in direction `turn` until the commanded curve takes the vertex (a, b) off the face, which it closes on at `own` < 0 now. */
+  private leavingAngle(a: number, b: number, own: number, turn: number): number {
+    const { pose, touch } = this;
+    const along = touch.ny * pose.c - touch.nx * pose.s;
+    const into = touch.nx * pose.c + touch.ny * pose.s;
+    // What it closes at goes as own·cos φ + gain·sin φ.
+    const gain = pose.sigma * along - pose.kappa * (into * a + along * b);
+    return atan2(-own, gain * turn);
   }
 
   /** Angle ≥ 0 to turn in direction `turn` until the next hull edge lies on the touched face. */
@@ -301,6 +414,11 @@ export class PathTracer {
       out[6] = 0;
     }
   }
+}
+
+/** The face touched is a whole wall or the wedge's edge. */
+function isWhole({ planes }: Surroundings, touch: Touch): boolean {
+  return planes.some(({ nx, ny, offset }) => isSameFace(touch, nx, ny, offset));
 }
 
 /** Lever arm of the face's push at the vertex (a, b) of a robot that heads along (c, s), mm. */

@@ -12,7 +12,7 @@ import type { Surroundings } from "./surroundings.ts";
 /** A vertex this near to a wall touches it, mm: a hundredth of the overlap the engine tolerates (0.1 mm). */
 export const TOUCH_MM = 1e-3;
 /** Closing rates below this count as sliding along, per unit of progress: a heading 1e-9 rad off a wall is parallel. */
-const RATE_EPS = 1e-9;
+export const RATE_EPS = 1e-9;
 /** How far a touching vertex that moves off in a curve may have come back before it is looked at again, mm. */
 const RETURN_MM = 0.02;
 /** Conservative steps before a nearly tangent approach is taken as a touch; 12 are usual at the most. */
@@ -205,7 +205,7 @@ function bowOf({ sigma, kappa }: Motion, left: number): number {
   return 0.5 * Math.abs(sigma * kappa) * left * left;
 }
 
-function isSameFace(touch: Touch, nx: number, ny: number, offset: number): boolean {
+export function isSameFace(touch: Touch, nx: number, ny: number, offset: number): boolean {
   return touch.nx === nx && touch.ny === ny && touch.offset === offset;
 }
 

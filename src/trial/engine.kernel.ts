@@ -377,6 +377,8 @@ function tidy(i: number, t: number): void {
     halt(i);
     mode[i] = OUT;
     awake[i] = 0;
+    // Nothing touches it again: an old touch would wake it up at every step to come.
+    touchQ[i] = Number.POSITIVE_INFINITY;
     return;
   }
   // On a slope a wall, another ball or a robot that stands can hold a ball; the next move looks at it anew.

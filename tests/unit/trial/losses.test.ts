@@ -110,12 +110,15 @@ describe("what becomes of a ball", () => {
     const { outcome, recording } = story(
       { x: 130, y: 400, headingRad: -Math.PI / 2 },
       [{ x: 130, y: 200 }],
-      [drive(200)],
+      [drive(300, 150)],
     );
     expect(outcome.losses).toEqual(["rolled-out"]);
     const [out] = eventsOf(recording, "rolled-out");
     expect(out!.yMm).toBeCloseTo(0, 1);
     expect(eventsOf(recording, "rolled-out")).toHaveLength(1);
+    // It was touched at the start of this move, which goes on without it: not in steps of a tenth of a millisecond.
+    expect(recording.durationS - out!.timeS).toBeGreaterThan(0.1);
+    expect(recording.frameTimeS.length).toBeLessThan(60);
   });
 
   it("out of time: not reached, or in the robot's hands when the limit came", () => {
