@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { svelte } from "@sveltejs/vite-plugin-svelte";
 import { defineConfig } from "vitest/config";
+import { directImports } from "./tests/support/directImports.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 
@@ -9,6 +10,8 @@ function suite(name: string, options: { readonly needs?: readonly string[]; read
   const { needs = [], slow = false } = options;
   return {
     extends: true as const,
+    // Here, not for the page, which the browser tests may have to build.
+    plugins: [directImports()],
     test: {
       name,
       include: [`tests/${name}/**/*.test.ts`],
