@@ -5,7 +5,7 @@ import App from "./App.svelte";
 import { keepForOffline } from "./offline/register.ts";
 import { Shelf } from "./project/shelf.svelte.ts";
 import { browserStore } from "./project/store.ts";
-import type { Planner } from "./state/ranking.svelte.ts";
+import type { Opener } from "./state/ranking.svelte.ts";
 import { Workbench } from "./state/workbench.svelte.ts";
 import "./styles/tokens.css";
 import "./styles/base.css";
@@ -14,9 +14,10 @@ import "./styles/form.css";
 const target = document.querySelector("#app");
 if (!target) throw new Error("index.html has no element #app");
 const pool = new Pool(webThreads, webPoolSize());
-const planner: Planner = async (project, signal) => {
-  const { catalogueInWorkers } = await import("../jobs/catalogue.ts");
-  return catalogueInWorkers(pool, project, { signal });
+// Fetched apart: the page is drawn while the patterns are still on their way.
+const open: Opener = async (wish) => {
+  const { openRace } = await import("./state/openRace.ts");
+  return openRace(pool, wish);
 };
-mount(App, { target, props: { bench: new Workbench(pool, planner, new Shelf(browserStore())) } });
+mount(App, { target, props: { bench: new Workbench(pool, open, new Shelf(browserStore())) } });
 keepForOffline();

@@ -1,7 +1,7 @@
 import type { Project } from "../model/project.ts";
 import { sensingWords } from "../report/raceWords.ts";
 import { RACE_ERROR } from "../search/elimination.ts";
-import type { Entrant } from "../search/entrant.ts";
+import { byMoves, byTime, type Entrant } from "../search/entrant.ts";
 import { nameOf } from "../search/objective.ts";
 import type { Race } from "../search/race.ts";
 import type { Standing } from "../search/standing.ts";
@@ -37,8 +37,8 @@ export function planJson(
     routines: standings.map((standing) => routineJson(standing, result.coverage)),
     best: race.winner?.id ?? null,
     ties: race.ties.map(({ id }) => id),
-    timeFront: race.front(({ durationS }) => durationS).map(offerJson),
-    movesFront: race.front(({ moves }) => moves).map(offerJson),
+    timeFront: race.front(byTime).map(offerJson),
+    movesFront: race.front(byMoves).map(offerJson),
     sensing: sensingWords(race),
     ranTrials: race.doneTrials,
     errorOfDropping: RACE_ERROR,

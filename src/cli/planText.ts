@@ -2,7 +2,7 @@ import { ballsOf, type Project } from "../model/project.ts";
 import { countWords } from "../report/lengthWords.ts";
 import { figureRangeWords, figureTitle, figureWords } from "../report/objectiveWords.ts";
 import { givenUpWords, sensingWords } from "../report/raceWords.ts";
-import type { Entrant } from "../search/entrant.ts";
+import { byMoves, byTime, type Entrant } from "../search/entrant.ts";
 import type { Race } from "../search/race.ts";
 import type { Standing } from "../search/standing.ts";
 import type { PlanInput } from "./planCommand.ts";
@@ -102,9 +102,6 @@ function tieText({ race, standings }: PlanResult): readonly string[] {
     `The simplest of them: ${simplest.join(", ")}.`,
   ];
 }
-
-const byTime = ({ durationS }: Entrant): number => durationS;
-const byMoves = ({ moves }: Entrant): number => moves;
 
 /** The dear end of a front; nothing where there is no choice. */
 function frontText(title: string, front: readonly Entrant[], race: Race): readonly string[] {

@@ -7,7 +7,7 @@ import { transfersOf } from "./transfers.ts";
 const port = parentPort;
 if (!port) throw new Error("nodeWorker runs in a worker thread only");
 const answerer = new Answerer();
-port.on("message", (request: Request) => {
-  const reply = answerer.reply(request);
+port.on("message", async (request: Request) => {
+  const reply = await answerer.reply(request);
   port.postMessage(reply, transfersOf(reply));
 });

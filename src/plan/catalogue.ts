@@ -51,10 +51,11 @@ export function catalogueOf(made: readonly (Routine | null)[]): Catalogue {
     if (!seen.has(print)) routines.push(routine);
     seen.add(print);
   }
+  return { routines, missing: missingFamilies(present) };
+}
+
+/** @param present patterns of which the zone has a routine */
+export function missingFamilies(present: ReadonlySet<string>): readonly MissingFamily[] {
   const reason = "The robot has no room for enough of its pushes in this zone.";
-  const missing = FAMILIES.filter(({ pattern }) => !present.has(pattern)).map(({ pattern }) => ({
-    pattern,
-    reason,
-  }));
-  return { routines, missing };
+  return FAMILIES.filter(({ pattern }) => !present.has(pattern)).map(({ pattern }) => ({ pattern, reason }));
 }

@@ -152,3 +152,7 @@ export function byPromise(objective: Objective): (a: Entrant, b: Entrant) => num
 export function simplestFirst(a: Entrant, b: Entrant): number {
   return a.moves - b.moves || a.durationS - b.durationS || (a.id < b.id ? -1 : 1);
 }
+
+/** What a routine costs, for trade-offs. */
+export const byTime = ({ durationS }: Entrant): number => durationS;
+export const byMoves = ({ moves }: Entrant): number => moves;

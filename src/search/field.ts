@@ -20,6 +20,8 @@ export interface Verdict {
 export class Field {
   /** Best of the race's trials; null while there is none. */
   leader: Entrant | null = null;
+  /** Of all that was added, whether it stayed or not. */
+  readonly patterns = new Set<string>();
   readonly #project: Project;
   readonly #objective: Objective;
   #entrants: Entrant[] = [];
@@ -49,6 +51,7 @@ export class Field {
   add(routines: readonly Routine[]): readonly Entrant[] {
     const fresh = routines.filter((routine) => {
       const print = printOf(routine);
+      this.patterns.add(routine.pattern);
       if (this.#ids.has(routine.id) || this.#prints.has(print)) return false;
       this.#ids.add(routine.id);
       this.#prints.add(print);

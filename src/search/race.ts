@@ -2,7 +2,7 @@ import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { Budget } from "./budget.ts";
 import { clearlyWorse } from "./elimination.ts";
-import { byMean, byPromise, type Entrant } from "./entrant.ts";
+import { byMean, byMoves, byPromise, byTime, type Entrant } from "./entrant.ts";
 import { Field, type Verdict } from "./field.ts";
 import { finalTrials } from "./finalTrials.ts";
 import { LeaderRefining } from "./leaderRefining.ts";
@@ -65,6 +65,11 @@ export class Race {
   /** All that take part, in the order in which they came. */
   get entrants(): readonly Entrant[] {
     return this.#field.entrants;
+  }
+
+  /** Patterns of which a routine could be made, those left out as repeating another's moves included. */
+  get patterns(): ReadonlySet<string> {
+    return this.#field.patterns;
   }
 
   get racing(): readonly Entrant[] {
@@ -287,7 +292,7 @@ export class Race {
     const most = this.settings.mostTied ?? MOST_TIED[pace];
     const tied = [...this.ties].sort(byMean(this.settings.objective)).slice(0, most);
     const winner = this.winner === null ? [] : [this.winner];
-    const fronts = [this.front(({ durationS }) => durationS), this.front(({ moves }) => moves)];
+    const fronts = [this.front(byTime), this.front(byMoves)];
     // The dear end of a front is what a team is most likely to choose from.
     const ends = fronts.flatMap((front) => front.slice(-MOST_ON_FRONT[pace]));
     const { rivals } = this;

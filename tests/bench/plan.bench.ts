@@ -1,8 +1,10 @@
 import { nodeThreads } from "../../src/jobs/nodeThreads.ts";
 import { Pool } from "../../src/jobs/pool.ts";
-import { rankByStress } from "../../src/jobs/ranking.ts";
+import { runRace } from "../../src/jobs/race.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { coverageOf } from "../../src/score/coverage.ts";
+import { EVERY_BALL } from "../../src/search/objective.ts";
+import { planRace } from "../../src/search/planRace.ts";
 import { defaultProject } from "./defaultProject.ts";
 import { type BenchRow, rowOf, secondsOf } from "./row.ts";
 
@@ -29,12 +31,13 @@ export async function bench(): Promise<readonly BenchRow[]> {
     for (let round = 0; round < ROUNDS; round++) {
       const start = performance.now();
       const pool = new Pool(nodeThreads(new URL("./worker.js", import.meta.url)), workers);
-      const { ranking } = await rankByStress(pool, project, routines, { seed: SEED, trials: TRIALS });
+      const race = planRace({ project, objective: EVERY_BALL, seed: SEED, mostTrials: TRIALS, own: [] });
+      await runRace(pool, race);
       pool.close();
-      if (ranking.length !== routines.length) throw new Error("a routine is missing");
+      if (race.winner === null) throw new Error("a race without a winner");
       seconds.push((performance.now() - start) / 1000);
     }
-    rows.push(rowOf(`rank them, ${TRIALS} trials each, ${workers} workers`, "s", seconds));
+    rows.push(rowOf(`race them, up to ${TRIALS} trials each, ${workers} workers`, "s", seconds));
   }
   return rows;
 }

@@ -44,6 +44,37 @@ describe("the ranking", () => {
     await ready(page);
   });
 
+  it("can be paused, and goes on where it stood", async () => {
+    const page = await openPage();
+    const list = page.getByRole("region", { name: "Routines, best first" });
+    await list.getByRole("listitem").first().waitFor();
+    await list.getByRole("button", { name: "Pause" }).click();
+    await list.getByText(/, paused$/).waitFor();
+    expect(await list.getByRole("progressbar").count()).toBe(1);
+    await list.getByRole("button", { name: "Go on" }).click();
+    await list.getByRole("button", { name: "Pause" }).waitFor();
+    await list.getByRole("button", { name: "Cancel" }).click();
+    expect(await list.getByRole("listitem").count()).toBeGreaterThan(0);
+  });
+
+  it("goes by another aim when one is chosen", async () => {
+    const page = await openApp();
+    const list = page.getByRole("region", { name: "Routines, best first" });
+    await list.getByRole("combobox", { name: "Best is" }).selectOption("most points");
+    await list
+      .getByText(/^\d\.\d of \d points$/)
+      .first()
+      .waitFor();
+    await list.getByRole("combobox", { name: "Best is" }).selectOption("most balls home by a second");
+    await list.getByRole("spinbutton", { name: "second" }).fill("40");
+    await list.getByRole("spinbutton", { name: "second" }).press("Enter");
+    await list
+      .getByText(/of 100 balls by 40 s$/)
+      .first()
+      .waitFor();
+    await list.getByRole("button", { name: "Cancel" }).click();
+  });
+
   it("starts anew for another field", async () => {
     const page = await openApp();
     await page.getByRole("button", { name: /^Projects/ }).click();

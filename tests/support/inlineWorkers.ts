@@ -15,10 +15,10 @@ export function inlineWorkers(
 ): Workers {
   const answerer = new Answerer();
   const keys = new SubjectKeys();
-  const waiting: (() => void)[] = [];
+  const waiting: (() => Promise<void>)[] = [];
   let id = 0;
   const next = (): void => {
-    (order === "first" ? waiting.shift() : waiting.pop())?.();
+    void (order === "first" ? waiting.shift() : waiting.pop())?.();
   };
   const run = (
     project: Parameters<Workers["run"]>[0],
@@ -27,12 +27,12 @@ export function inlineWorkers(
     options: { readonly signal?: AbortSignal | undefined } = {},
   ): Promise<unknown> =>
     new Promise((resolve, reject) => {
-      waiting.push(() => {
+      waiting.push(async () => {
         if (options.signal?.aborted) return reject(options.signal.reason);
         onTask(task.kind);
         if (options.signal?.aborted) return reject(options.signal.reason);
         const key = keys.keyOf(project, routine);
-        const reply: Reply = answerer.reply({
+        const reply: Reply = await answerer.reply({
           id: id++,
           key,
           subject: { project, routine },

@@ -23,7 +23,7 @@ export function liveThreads(dies: (worker: number, request: number) => boolean =
           if (dies(worker, requests++)) {
             isClosed = true;
             events.died("killed by the test");
-          } else events.reply(answerer.reply(copy));
+          } else void answerer.reply(copy).then((reply) => events.reply(reply));
         });
       },
       close: () => {

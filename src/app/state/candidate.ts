@@ -1,21 +1,28 @@
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import { routineDurationS } from "../../motion/duration.ts";
-import { compareRoutines } from "../../score/compare.ts";
-import { byRank as compareRanks, type Rankable } from "../../score/ranking.ts";
+import type { Rate } from "../../num/interval.ts";
 import { type StressSummary, summarise } from "../../score/stress.ts";
 import type { TrialBatch } from "../../trial/outcome.ts";
 
-/** A routine in the ranking, with what is known of it so far. */
+/** A routine on the page, with what is known of it so far. */
 export interface Candidate {
   readonly routine: Routine;
   readonly durationS: number;
   readonly fitsTime: boolean;
-  /** Adjoining, from trial 0. */
+  /** Runs that can be shown by their number: of the page's seed, adjoining, from run 0. */
   readonly batches: readonly TrialBatch[];
   readonly trials: number;
   /** null until the first batch. */
   readonly summary: StressSummary | null;
+  /** What the ranking goes by, with its interval; null where the routine is not in the ranking. */
+  readonly figure: Rate | null;
+  /** Figures from runs that had no say in the choice, of the page's seed. */
+  readonly isFresh: boolean;
+  /** Not told from the best. */
+  readonly isTied: boolean;
+  /** Clearly worse than another, or set aside for want of time: gets no more runs. */
+  readonly isGivenUp: boolean;
   /** Why it could not be tested; null if it could. */
   readonly fault: string | null;
 }
@@ -29,6 +36,10 @@ export function newCandidate(project: Project, routine: Routine): Candidate {
     batches: [],
     trials: 0,
     summary: null,
+    figure: null,
+    isFresh: true,
+    isTied: false,
+    isGivenUp: false,
     fault: null,
   };
 }
@@ -37,21 +48,4 @@ export function newCandidate(project: Project, routine: Routine): Candidate {
 export function withBatch(candidate: Candidate, batch: TrialBatch): Candidate {
   const batches = [...candidate.batches, batch];
   return { ...candidate, batches, trials: batch.to, summary: summarise(batches) };
-}
-
-/** Best first, see score/ranking; those without a result last. */
-export function byRank(a: Candidate, b: Candidate): number {
-  if (!a.summary || !b.summary) return Number(a.summary === null) - Number(b.summary === null);
-  return compareRanks(rankable(a, a.summary), rankable(b, b.summary));
-}
-
-function rankable(candidate: Candidate, summary: StressSummary): Rankable {
-  const { successRate, meanDelivered } = summary;
-  return { id: candidate.routine.id, successRate, meanDelivered, durationS: candidate.durationS };
-}
-
-/** Whether the paired test on the runs both have made does not tell a routine from the best one. */
-export function tiesWithBest(candidate: Candidate, best: Candidate | undefined): boolean {
-  if (!candidate.summary || !best?.summary || candidate === best) return false;
-  return compareRoutines(best.summary, candidate.summary).better !== "first";
 }

@@ -20,6 +20,8 @@ export interface OwnRoutine {
 export class OwnRoutines {
   /** In the order of the project's file. */
   list = $state.raw<readonly OwnRoutine[]>([]);
+  /** The routines that own ones go back to, by id, on the same runs; those that could not be made are not in it. */
+  bases = $state.raw<ReadonlyMap<string, Candidate>>(new Map());
   seed = SEED;
   readonly #pool: Workers;
   #project: Project | null = null;
@@ -38,6 +40,7 @@ export class OwnRoutines {
   update(project: Project, routines: readonly Routine[]): readonly string[] {
     const same = project === this.#project;
     this.#project = project;
+    if (!same) this.bases = new Map();
     const changed: string[] = [];
     this.list = routines.map((routine) => {
       const old = this.find(routine.id);
@@ -62,6 +65,7 @@ export class OwnRoutines {
   async #scoreAll(project: Project): Promise<void> {
     const abort = new AbortController();
     this.#abort = abort;
+    void this.#scoreBases(project, abort.signal);
     for (let upTo = CHUNK_TRIALS; upTo <= OWN_TRIALS; upTo += CHUNK_TRIALS) {
       await Promise.all(
         this.list.map(({ candidate }) => this.#score(project, candidate.routine, upTo, abort.signal)),
@@ -81,6 +85,26 @@ export class OwnRoutines {
       if (signal.aborted) return;
       const fault = reason instanceof Error ? reason.message : String(reason);
       this.#put(routine.id, (candidate) => ({ ...candidate, fault }));
+    }
+  }
+
+  /** Each once for a project: nobody changes them. */
+  async #scoreBases(project: Project, signal: AbortSignal): Promise<void> {
+    const from = this.list.flatMap(({ candidate }) => candidate.routine.params.from ?? []);
+    const ids = [...new Set(from.map(String))].filter((id) => !this.bases.has(id));
+    if (ids.length === 0) return;
+    const options = { signal, urgent: true };
+    const task = { kind: "stress", seed: this.seed, from: 0, to: OWN_TRIALS } as const;
+    try {
+      const made = await this.#pool.run(project, null, { kind: "routines", ids }, options);
+      for (const routine of made) {
+        if (routine === null) continue;
+        const batch = await this.#pool.run(project, routine, task, options);
+        if (signal.aborted) return;
+        this.bases = new Map([...this.bases, [routine.id, withBatch(newCandidate(project, routine), batch)]]);
+      }
+    } catch {
+      // Without its base an own routine has its own figures; what it cannot be compared with is left out.
     }
   }
 

@@ -1,190 +1,170 @@
-import { CHUNK_TRIALS } from "../../jobs/chunks.ts";
+import { Gate } from "../../jobs/gate.ts";
+import type { RaceProgress } from "../../jobs/race.ts";
 import type { Project } from "../../model/project.ts";
-import type { Catalogue, MissingFamily } from "../../plan/catalogue.ts";
-import { byRank, type Candidate, newCandidate, withBatch } from "./candidate.ts";
+import type { Routine } from "../../model/routine.ts";
+import type { MissingFamily } from "../../plan/catalogue.ts";
+import { EVERY_BALL, type Objective } from "../../search/objective.ts";
+import type { Candidate } from "./candidate.ts";
+import type { Fronts, OpenRace, RaceWish } from "./openRace.ts";
 import { SEED } from "./seed.ts";
-import type { Workers } from "./workers.ts";
 
-/** Makes a project's catalogue; rejects with the signal's reason when it is aborted, or with an Error. */
-export type Planner = (project: Project, signal: AbortSignal) => Promise<Catalogue>;
+/** Opens a race; rejects with an Error. */
+export type Opener = (wish: RaceWish) => Promise<OpenRace>;
 
-interface Round {
-  /** Trials each routine has after the round. */
-  readonly trials: number;
-  /** How many of the best take part; all without it. */
-  readonly best?: number;
-  readonly words: string;
-}
-
-/** A first answer soon, then a firm one, then a close look at those that matter. */
-const ROUNDS: readonly Round[] = [
-  { trials: 20, words: "First look: 20 runs of each routine" },
-  { trials: 100, words: "Second look: 100 runs of each routine" },
-  { trials: 300, words: "Closer look: 300 runs of each routine" },
-  { trials: 1000, best: 10, words: "The ten best: 1000 runs of each" },
-];
-/** The list is shown anew at most this often, ms: rows must not dance. */
+/** The list is shown anew at most this often, ms: rows must not dance. The first rows come at once. */
 const PUBLISH_MS = 1000;
+const NO_FRONTS: Fronts = { time: [], moves: [] };
 
-export type RankingStatus = "idle" | "running" | "stopped" | "done" | "failed";
+export type RankingStatus = "idle" | "running" | "paused" | "stopped" | "done" | "failed";
 
-/** Ranks a project's routines by stress tests in the workers, round after round. */
+/** Ranks a project's routines by a race in the workers, and shows it while it goes on. */
 export class Ranking {
-  /** Best first; routines without a result yet come last. */
+  /** Best first. */
   candidates = $state.raw<readonly Candidate[]>([]);
+  /** Trade-offs between time or moves and success. */
+  fronts = $state.raw<Fronts>(NO_FRONTS);
   status = $state<RankingStatus>("idle");
   /** What is being done, in words. */
   doing = $state("");
   /** Share of this work that is done, 0 … 1; null while that cannot be said. */
   doneFrac = $state<number | null>(null);
+  /** Seconds it will still take; null while nobody can say. */
+  leftS = $state<number | null>(null);
   /** Patterns that give no routine for this project, and why. */
   missing = $state.raw<readonly MissingFamily[]>([]);
+  /** What the search says of itself once the winner is settled, in sentences. */
+  notes = $state.raw<readonly string[]>([]);
   /** What went wrong, for the status "failed". */
   fault = $state("");
-  /** Whether every routine has its first result. */
+  /** Whether all of the catalogue has its first result. */
   hasFirstLook = $state(false);
-  /** Called after each round, when the order is worth acting on. */
+  /** What is best. */
+  objective = $state.raw<Objective>(EVERY_BALL);
+  /** Called when the order is worth acting on: at the first look, and when another stage begins. */
   onRound: () => void = () => {};
-  /** Called when the routines are known, before any has run. */
-  onPlanned: () => void = () => {};
-  /** Of all runs; used from the next start on. */
+  /** Called when the list was shown anew. */
+  onShown: () => void = () => {};
+  /** Of the runs that are shown, and of the fresh ones that the final figures come from; used from the next start on. */
   seed = SEED;
-  readonly #pool: Workers;
-  readonly #planner: Planner;
-  #project: Project | null = null;
-  #byId = new Map<string, Candidate>();
+  readonly #open: Opener;
+  #wish: RaceWish | null = null;
+  #race: OpenRace | null = null;
   #abort = new AbortController();
+  #gate = new Gate();
   #publishAt = 0;
-  #doneTasks = 0;
-  #allTasks = 1;
+  #stage = "";
 
-  constructor(pool: Workers, planner: Planner) {
-    this.#pool = pool;
-    this.#planner = planner;
+  constructor(open: Opener) {
+    this.#open = open;
   }
 
   /** Drops whatever is under way and starts over. Resolves when all is done or stopped. */
-  async start(project: Project): Promise<void> {
+  async start(
+    project: Project,
+    own: readonly Routine[] = [],
+    wantedIds: readonly string[] = [],
+  ): Promise<void> {
     this.#abort.abort();
-    this.#project = project;
-    this.#byId = new Map();
+    const { objective, seed } = this;
+    this.#wish = { project, objective, seed, own, wantedIds };
+    this.#race = null;
+    this.#stage = "";
+    this.candidates = [];
+    this.fronts = NO_FRONTS;
     this.missing = [];
+    this.notes = [];
     this.hasFirstLook = false;
-    this.#publish(true);
     await this.resume();
   }
 
   /** Goes on where `cancel` stopped. */
   async resume(): Promise<void> {
-    const project = this.#project;
-    if (!project) return;
+    const wish = this.#wish;
+    if (!wish) return;
     const abort = new AbortController();
     this.#abort = abort;
+    this.#gate = new Gate();
     this.status = "running";
     this.doneFrac = null;
-    if (this.#byId.size === 0 && !(await this.#plan(project, abort.signal))) return;
-    this.#countTasks();
-    for (const round of ROUNDS) {
-      this.doing = round.words;
-      await Promise.all(
-        this.#takingPart(round).map((id) => this.#stress(project, id, round.trials, abort.signal)),
-      );
+    this.leftS = null;
+    try {
+      if (this.#race === null) {
+        this.doing = "Working out routines for this zone";
+        const opened = await this.#open(wish);
+        if (abort.signal.aborted) return;
+        this.#race = opened;
+      }
+      await this.#go(this.#race, abort.signal);
+    } catch (reason) {
       if (abort.signal.aborted) return;
-      this.hasFirstLook = true;
-      this.#publish(true);
-      this.onRound();
+      this.fault = reason instanceof Error ? reason.message : String(reason);
+      this.status = "failed";
     }
-    this.status = "done";
   }
 
   cancel(): void {
-    if (this.status !== "running") return;
+    if (this.status !== "running" && this.status !== "paused") return;
     this.#abort.abort();
     this.#publish(true);
     this.status = "stopped";
   }
 
-  /** Whether there are routines to test now. */
-  async #plan(project: Project, signal: AbortSignal): Promise<boolean> {
-    this.doing = "Working out routines for this zone";
-    try {
-      const { routines, missing } = await this.#planner(project, signal);
-      if (signal.aborted) return false;
-      this.#byId = new Map(routines.map((routine) => [routine.id, newCandidate(project, routine)]));
-      this.missing = missing;
-      this.#publish(true);
-      this.onPlanned();
-      return true;
-    } catch (reason) {
-      if (signal.aborted) return false;
-      this.fault = reason instanceof Error ? reason.message : String(reason);
-      this.status = "failed";
-      return false;
-    }
+  pause(): void {
+    if (this.status !== "running") return;
+    this.#gate.close();
+    this.#publish(true);
+    this.status = "paused";
   }
 
-  /** Ids, best first. */
-  #ids(): readonly string[] {
-    return [...this.#byId.values()].sort(byRank).map((candidate) => candidate.routine.id);
+  /** Goes on where `pause` held. */
+  goOn(): void {
+    if (this.status !== "paused") return;
+    this.status = "running";
+    this.#gate.open();
   }
 
-  #takingPart(round: Round): readonly string[] {
-    return this.#ids().slice(0, round.best);
+  /** The team's own routines as they stand now: what changed is raced anew, against all that is known. */
+  setOwn(own: readonly Routine[]): void {
+    if (this.#wish) this.#wish = { ...this.#wish, own };
+    this.#race?.race.setOwn(own);
+    if (this.status === "done") void this.resume();
   }
 
-  async #stress(project: Project, id: string, upTo: number, signal: AbortSignal): Promise<void> {
-    for (;;) {
-      const candidate = this.#byId.get(id);
-      if (!candidate || candidate.fault !== null || candidate.trials >= upTo || signal.aborted) return;
-      const from = candidate.trials;
-      const task = {
-        kind: "stress",
-        seed: this.seed,
-        from,
-        to: Math.min(upTo, from + CHUNK_TRIALS),
-      } as const;
-      await this.#update(id, signal, async () => {
-        const batch = await this.#pool.run(project, candidate.routine, task, { signal });
-        return withBatch(candidate, batch);
-      });
-    }
-  }
-
-  /** A routine that cannot be tested keeps its place with the reason; the others go on. */
-  async #update(id: string, signal: AbortSignal, work: () => Promise<Candidate>): Promise<void> {
-    const before = this.#byId.get(id);
-    try {
-      const after = await work();
+  async #go(race: OpenRace, signal: AbortSignal): Promise<void> {
+    const onProgress = ({ doneFrac, leftS }: RaceProgress): void => {
       if (signal.aborted) return;
-      this.#byId.set(id, after);
-    } catch (reason) {
-      if (signal.aborted || !before) return;
-      this.#byId.set(id, { ...before, fault: reason instanceof Error ? reason.message : String(reason) });
+      this.doneFrac = doneFrac;
+      this.leftS = leftS;
+      this.#publish(false);
+    };
+    // What the team changes while the last runs end has to be let in as well.
+    while (race.race.isOpen) {
+      const ended = await race.run.go({ signal, gate: this.#gate, onProgress });
+      if (ended === "stopped" || signal.aborted) return;
     }
-    this.#doneTasks += 1;
-    this.doneFrac = Math.min(1, this.#doneTasks / this.#allTasks);
-    this.#publish(false);
+    this.#publish(true);
+    this.doneFrac = 1;
+    this.status = "done";
+    this.onRound();
   }
 
-  #countTasks(): void {
-    const candidates = [...this.#byId.values()];
-    const chunks = (upTo: number, from: number) => Math.ceil(Math.max(0, upTo - from) / CHUNK_TRIALS);
-    let tasks = 0;
-    for (const [index, round] of ROUNDS.entries()) {
-      const before = ROUNDS[index - 1]?.trials ?? 0;
-      for (const candidate of candidates.slice(0, round.best)) {
-        tasks += chunks(round.trials, Math.max(before, candidate.trials));
-      }
-    }
-    this.#doneTasks = 0;
-    this.#allTasks = Math.max(1, tasks);
-    this.doneFrac = 0;
-  }
-
-  #publish(now: boolean): void {
+  #publish(isDue: boolean): void {
+    const race = this.#race;
+    if (!race) return;
+    const { stage } = race.race;
+    const isNew = stage !== this.#stage;
+    this.doing = race.doing();
     const clock = performance.now();
-    if (!now && clock < this.#publishAt) return;
+    const isFirst = this.candidates.length === 0;
+    if (!isDue && !isNew && !isFirst && clock < this.#publishAt) return;
     this.#publishAt = clock + PUBLISH_MS;
-    this.candidates = [...this.#byId.values()].sort(byRank);
+    this.#stage = stage;
+    this.candidates = race.candidates();
+    this.fronts = race.fronts();
+    this.missing = race.missing();
+    this.notes = race.notes();
+    this.hasFirstLook = stage !== "first-look";
+    this.onShown();
+    if (isNew && this.hasFirstLook) this.onRound();
   }
 }

@@ -1,6 +1,7 @@
 import type { RatedPlacement } from "../../jobs/hardPlacements.ts";
 import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
+import { EVERY_BALL, nameOf, type Objective, objectiveNamed } from "../../search/objective.ts";
 import { withoutDrift, withPlacement } from "../../search/variant.ts";
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
@@ -13,7 +14,7 @@ import { Desk } from "./desk.svelte.ts";
 import { FixFinder } from "./fixFinder.svelte.ts";
 import { Ghosts } from "./ghosts.svelte.ts";
 import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
-import { type Planner, Ranking } from "./ranking.svelte.ts";
+import { type Opener, Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
 import { SEED } from "./seed.ts";
 import { readSetting, writeSetting } from "./settings.ts";
@@ -49,10 +50,10 @@ export class Workbench {
   readonly ownIndex = $derived.by(
     () => this.desk.draft?.routines.findIndex(({ id }) => id === this.chosenId) ?? -1,
   );
-  /** The routine that the chosen own one goes back to, where it is still in the ranking. */
+  /** The routine that the chosen own one goes back to, on the same runs. */
   readonly base = $derived.by(() => {
     const from = this.chosen?.routine.params.from;
-    return this.ranking.candidates.find(({ routine }) => routine.id === from) ?? null;
+    return typeof from === "string" ? (this.own.bases.get(from) ?? null) : null;
   });
   /** Place of the chosen routine, 1 for the best. */
   readonly rank = $derived.by(
@@ -68,13 +69,15 @@ export class Workbench {
   #wanted: Shown | null = null;
   #choseSelf = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #raceTimer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(pool: Workers, planner: Planner, shelf: Shelf) {
+  constructor(pool: Workers, open: Opener, shelf: Shelf) {
     this.desk = new Desk(shelf);
     this.desk.onOpen = (shown) => this.#opened(shown);
     this.desk.onEdit = () => this.#edited();
-    this.ranking = new Ranking(pool, planner);
-    this.ranking.onPlanned = () => this.#planned();
+    this.ranking = new Ranking(open);
+    this.ranking.objective = objectiveNamed(readSetting("aim") ?? "") ?? EVERY_BALL;
+    this.ranking.onShown = () => this.#showWanted();
     this.ranking.onRound = () => this.#followBest();
     this.own = new OwnRoutines(pool);
     this.coverages = new Coverages(pool);
@@ -90,6 +93,13 @@ export class Workbench {
   showLengthsIn(unit: LengthUnit): void {
     this.lengths = unit;
     writeSetting("lengths", unit);
+  }
+
+  /** Ranks by another aim, from the start. */
+  aimFor(objective: Objective): void {
+    writeSetting("aim", nameOf(objective));
+    this.ranking.objective = objective;
+    this.#rank();
   }
 
   /** Shows a routine and its run of the present number. */
@@ -160,6 +170,8 @@ export class Workbench {
     const { project, draft, chosenId } = this;
     if (!project || !draft) return;
     const changed = this.own.update(project, draft.routines);
+    clearTimeout(this.#raceTimer);
+    this.#raceTimer = setTimeout(() => this.ranking.setOwn(draft.routines), RANK_AFTER_MS);
     if (chosenId !== "" && !this.#find(chosenId)) {
       this.chosenId = "";
       this.#choseSelf = false;
@@ -174,6 +186,7 @@ export class Workbench {
 
   #rank(): void {
     clearTimeout(this.#timer);
+    clearTimeout(this.#raceTimer);
     const { project, chosenId, draft } = this;
     if (!project) return;
     this.#ranked = project;
@@ -186,19 +199,21 @@ export class Workbench {
       this.#wanted ??= { routine: chosenId, seed: this.runs.seed, run: this.runs.index, timeS: 0 };
     }
     this.chosenId = "";
-    void this.ranking.start(project);
+    const wantedIds = this.#wanted ? [this.#wanted.routine] : [];
+    this.#choseSelf = wantedIds.length > 0;
+    void this.ranking.start(project, draft?.routines ?? [], wantedIds);
   }
 
   /** What a link names, or what was chosen before the project changed, is shown as soon as it is there. */
-  #planned(): void {
+  #showWanted(): void {
     const wanted = this.#wanted;
+    if (!wanted) return;
+    const isThere = this.#find(wanted.routine) !== null;
+    // It is the first to be tried: not there after the first look, it cannot be made.
+    if (!isThere && !this.ranking.hasFirstLook) return;
     this.#wanted = null;
-    if (!wanted || !this.#find(wanted.routine)) {
-      this.#choseSelf = false;
-      return;
-    }
-    this.#choseSelf = true;
-    this.#choose(wanted.routine, wanted.timeS);
+    this.#choseSelf = isThere;
+    if (isThere) this.#choose(wanted.routine, wanted.timeS);
   }
 
   /** Shows the best so far, unless someone chose a routine or began to watch. */
@@ -225,7 +240,8 @@ export class Workbench {
   }
 
   #find(id: string): Candidate | null {
-    const ranked = this.ranking.candidates.find((each) => each.routine.id === id);
-    return ranked ?? this.own.find(id)?.candidate ?? null;
+    // An own routine as it is now, not as it was when it was raced last.
+    const own = this.own.find(id)?.candidate;
+    return own ?? this.ranking.candidates.find((each) => each.routine.id === id) ?? null;
   }
 }

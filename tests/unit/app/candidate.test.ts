@@ -1,12 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import {
-  byRank,
-  type Candidate,
-  newCandidate,
-  tiesWithBest,
-  withBatch,
-} from "../../../src/app/state/candidate.ts";
+import { type Candidate, newCandidate, withBatch } from "../../../src/app/state/candidate.ts";
 import { parseProject } from "../../../src/model/parse.ts";
 import type { TrialBatch } from "../../../src/trial/outcome.ts";
 
@@ -50,22 +44,5 @@ describe("candidates", () => {
   it("are marked when they take longer than the time limit", () => {
     expect(candidate("a").fitsTime).toBe(true);
     expect(candidate("a", 13_000).fitsTime).toBe(false);
-  });
-
-  it("come best first, untested last", () => {
-    const good = withBatch(candidate("good"), batch(0, 40, 30));
-    const poor = withBatch(candidate("poor"), batch(0, 40, 10));
-    const order = [candidate("untested"), poor, good].sort(byRank).map((each) => each.routine.id);
-    expect(order).toEqual(["good", "poor", "untested"]);
-  });
-
-  it("tie with the best where the paired test does not tell them apart", () => {
-    const best = withBatch(candidate("best"), batch(0, 200, 150));
-    const near = withBatch(candidate("near"), batch(0, 200, 148));
-    const far = withBatch(candidate("far"), batch(0, 200, 100));
-    expect(tiesWithBest(near, best)).toBe(true);
-    expect(tiesWithBest(far, best)).toBe(false);
-    expect(tiesWithBest(best, best)).toBe(false);
-    expect(tiesWithBest(candidate("untested"), best)).toBe(false);
   });
 });

@@ -1,136 +1,147 @@
-import { readFileSync } from "node:fs";
-import { beforeEach, describe, expect, it } from "vitest";
-import { type Planner, Ranking } from "../../../src/app/state/ranking.svelte.ts";
+import { describe, expect, it } from "vitest";
+import { showRace } from "../../../src/app/state/openRace.ts";
+import { type Opener, Ranking } from "../../../src/app/state/ranking.svelte.ts";
 import type { Workers } from "../../../src/app/state/workers.ts";
-import { parseProject } from "../../../src/model/parse.ts";
 import type { Routine } from "../../../src/model/routine.ts";
-import type { TrialBatch } from "../../../src/trial/outcome.ts";
+import { homeBy } from "../../../src/search/objective.ts";
+import { Race } from "../../../src/search/race.ts";
+import { coinProject, coinRoutine, tossBatch } from "../../support/pretendRace.ts";
 
-const parsed = parseProject(readFileSync("fields/usual-zone.json", "utf8"));
-if (!parsed.ok) throw new Error("usual-zone.json does not parse");
-const project = parsed.value;
-
-/** Routine r12 brings all balls home in 12 of every 20 runs. */
-const routines: readonly Routine[] = Array.from({ length: 14 }, (_, k) => ({
-  id: `r${k}`,
-  pattern: "own",
-  label: `routine ${k}`,
-  params: {},
-  moves: [{ kind: "drive", distanceMm: 300, speedMmPerS: 100 }],
-}));
-
-function batchOf(routine: Routine, from: number, to: number): TrialBatch {
-  const good = Number(routine.id.slice(1));
-  const delivered = Uint8Array.from({ length: to - from }, (_, i) => ((from + i) % 20 < good ? 3 : 1));
-  const lost = delivered.reduce((sum, count) => sum + 3 - count, 0);
-  const none = new Float64Array(to - from);
-  return {
-    from,
-    to,
-    delivered,
-    timeS: none,
-    points: none,
-    losses: Float64Array.of(0, 0, 0, 0, 0, lost),
-    hashLow: 0,
-    hashHigh: 0,
-    jams: 0,
-    stalls: 0,
-  };
-}
+/** Routine coin7 brings its ball home in 35 of 100 runs. */
+const coins = (count: number): readonly Routine[] => Array.from({ length: count }, (_, n) => coinRoutine(n));
+const RATE = 0.05;
 
 /** Workers that answer at once; `before` sees every task and may throw. */
-function workers(
-  before: (routine: Routine, kind: string, from: number, to: number) => void = () => {},
-): Workers {
+function workers(before: (routine: Routine) => void = () => {}): Workers {
   const run = async (
     _: unknown,
     routine: Routine,
-    task: { kind: string; from?: number; to?: number },
-    { signal }: { signal?: AbortSignal } = {},
+    task: { seed: number; from: number; to: number },
+    {
+      signal,
+      gate,
+    }: { signal?: AbortSignal; gate?: { isClosed: boolean; watch(cb: () => void): void } } = {},
   ) => {
     await Promise.resolve();
+    if (gate?.isClosed) await new Promise<void>((resolve) => gate.watch(resolve));
     signal?.throwIfAborted();
-    before(routine, task.kind, task.from ?? 0, task.to ?? 0);
-    return batchOf(routine, task.from ?? 0, task.to ?? 0);
+    before(routine);
+    const number = Number(routine.id.slice("coin".length));
+    return tossBatch(number, RATE * number, task.seed, task.from, task.to);
   };
   return { run } as unknown as Workers;
 }
 
-let planned = routines;
-const planner: Planner = async (_, signal) => {
-  const answer = { routines: planned, missing: [] };
-  await Promise.resolve();
-  signal.throwIfAborted();
-  return answer;
-};
-beforeEach(() => {
-  planned = routines;
-});
+/** Opens races of the team's own routines alone. */
+const opener =
+  (pool: Workers): Opener =>
+  async (wish) =>
+    showRace(pool, new Race({ ...wish, mostTrials: 300, firstIds: [], moreIds: [] }));
 
-describe("the ranking's rounds", () => {
-  it("give every routine a first look, then more, and most to the ten best", async () => {
-    const ranking = new Ranking(workers(), planner);
-    const rounds: number[][] = [];
-    ranking.onRound = () => rounds.push(ranking.candidates.map((each) => each.trials));
-    await ranking.start(project);
-    expect(rounds[0]).toEqual(new Array(14).fill(20));
-    expect(rounds[1]).toEqual(new Array(14).fill(100));
-    expect(rounds[2]).toEqual(new Array(14).fill(300));
-    expect(rounds[3]).toEqual([...new Array(10).fill(1000), ...new Array(4).fill(300)]);
-    expect(ranking.candidates.map((each) => each.routine.id).slice(0, 3)).toEqual(["r13", "r12", "r11"]);
+const idsOf = (ranking: Ranking): string[] => ranking.candidates.map(({ routine }) => routine.id);
+
+describe("the page's ranking", () => {
+  it("is a race: the best first, the poor given up early, the best with fresh runs", async () => {
+    const ranking = new Ranking(opener(workers()));
+    let rounds = 0;
+    ranking.onRound = () => {
+      rounds += 1;
+      expect(ranking.hasFirstLook).toBe(true);
+    };
+    await ranking.start(coinProject, coins(20));
+    expect(idsOf(ranking)[0]).toBe("coin19");
+    expect(ranking.candidates).toHaveLength(20);
+    expect(ranking.candidates[0]).toMatchObject({ isFresh: true, trials: 300, isGivenUp: false });
+    const poor = ranking.candidates.find(({ routine }) => routine.id === "coin3");
+    expect(poor?.isGivenUp).toBe(true);
+    expect(poor?.trials).toBeLessThan(100);
     expect(ranking.status).toBe("done");
     expect(ranking.doneFrac).toBe(1);
+    expect(rounds).toBeGreaterThan(2);
+    expect(ranking.notes.join(" ")).toMatch(/at most 5 of 100 searches drop the best/);
   });
 
-  it("ask for each trial once", async () => {
-    const asked = new Map<string, number>();
-    const ranking = new Ranking(
-      workers((routine, kind, from, to) => {
-        if (kind !== "stress") return;
-        expect(from).toBe(asked.get(routine.id) ?? 0);
-        asked.set(routine.id, to);
-      }),
-      planner,
+  it("shows ties together, the simplest of them after the one to take", async () => {
+    const alike = [4, 1, 3].map((moves, n) => ({ ...coinRoutine(20 + n, moves), id: `coin${20 + n}` }));
+    const ranking = new Ranking(opener(workers()));
+    await ranking.start(coinProject, [...coins(8), ...alike]);
+    const tied = ranking.candidates.filter(({ isTied }) => isTied);
+    expect(tied.map(({ routine }) => routine.moves.length)).toEqual([1, 3, 4]);
+    expect(ranking.candidates.slice(0, 3)).toEqual(tied);
+    expect(ranking.notes[0]).toContain("3 routines are too close to call");
+  });
+
+  it("knows the trade-off between moves and success", async () => {
+    const ranking = new Ranking(opener(workers()));
+    await ranking.start(
+      coinProject,
+      [4, 10, 18].map((n, i) => coinRoutine(n, i + 1)),
     );
-    await ranking.start(project);
-    expect(asked.get("r13")).toBe(1000);
+    expect(ranking.fronts.moves.map(({ routine }) => routine.id)).toEqual(["coin4", "coin10", "coin18"]);
   });
 
-  it("stop when cancelled, keep what is known, and go on from there", async () => {
+  it("stops when cancelled, keeps what is known, and goes on from there", async () => {
     let tasks = 0;
     const ranking = new Ranking(
-      workers(() => {
-        tasks += 1;
-        if (tasks === 30) ranking.cancel();
-      }),
-      planner,
+      opener(
+        workers(() => {
+          tasks += 1;
+          if (tasks === 30) ranking.cancel();
+        }),
+      ),
     );
-    await ranking.start(project);
+    await ranking.start(coinProject, coins(14));
     expect(ranking.status).toBe("stopped");
-    expect(ranking.candidates.every((each) => each.trials >= 20)).toBe(true);
-    const known = ranking.candidates.reduce((sum, each) => sum + each.trials, 0);
+    expect(ranking.candidates).toHaveLength(14);
+    expect(ranking.candidates.every(({ trials }) => trials >= 10)).toBe(true);
     await ranking.resume();
     expect(ranking.status).toBe("done");
-    expect(ranking.candidates.reduce((sum, each) => sum + each.trials, 0)).toBeGreaterThan(known);
-    expect(ranking.doneFrac).toBe(1);
+    const whole = new Ranking(opener(workers()));
+    await whole.start(coinProject, coins(14));
+    expect(idsOf(ranking)).toEqual(idsOf(whole));
+    expect(ranking.candidates.map(({ trials }) => trials)).toEqual(
+      whole.candidates.map(({ trials }) => trials),
+    );
   });
 
-  it("leave a routine that cannot be tested in its place, with the reason", async () => {
+  it("holds still while paused", async () => {
+    let tasks = 0;
     const ranking = new Ranking(
-      workers((routine) => {
-        if (routine.id === "r5") throw new Error("no way through the doorway");
-      }),
-      planner,
+      opener(
+        workers(() => {
+          tasks += 1;
+          if (tasks === 20) ranking.pause();
+        }),
+      ),
     );
-    await ranking.start(project);
+    const started = ranking.start(coinProject, coins(14));
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(ranking.status).toBe("paused");
+    const before = tasks;
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(tasks).toBe(before);
+    ranking.goOn();
+    await started;
+    expect(ranking.status).toBe("done");
+  });
+
+  it("leaves a routine that cannot be tested in its place, with the reason", async () => {
+    const ranking = new Ranking(
+      opener(
+        workers((routine) => {
+          if (routine.id === "coin5") throw new Error("no way through the doorway");
+        }),
+      ),
+    );
+    await ranking.start(coinProject, coins(8));
     expect(ranking.status).toBe("done");
     expect(ranking.candidates.at(-1)?.fault).toBe("no way through the doorway");
     expect(ranking.candidates.filter((each) => each.fault !== null)).toHaveLength(1);
   });
 
-  it("can be cancelled while the routines are worked out, and tried again", async () => {
-    const ranking = new Ranking(workers(), planner);
-    const started = ranking.start(project);
+  it("can be cancelled before the race is there, and tried again", async () => {
+    const ranking = new Ranking(opener(workers()));
+    const started = ranking.start(coinProject, coins(3));
     ranking.cancel();
     await started;
     expect(ranking.status).toBe("stopped");
@@ -139,21 +150,40 @@ describe("the ranking's rounds", () => {
     expect(ranking.status).toBe("done");
   });
 
-  it("say so when no routines can be worked out", async () => {
-    const ranking = new Ranking(workers(), () => Promise.reject(new Error("the zone is too narrow")));
-    await ranking.start(project);
+  it("says so when no race can be opened", async () => {
+    const ranking = new Ranking(() => Promise.reject(new Error("the zone is too narrow")));
+    await ranking.start(coinProject);
     expect(ranking.status).toBe("failed");
     expect(ranking.fault).toBe("the zone is too narrow");
   });
 
-  it("forget the project before when another one is opened meanwhile", async () => {
-    const ranking = new Ranking(workers(), planner);
-    planned = routines;
-    const first = ranking.start(project);
-    planned = routines.slice(0, 3);
-    const second = ranking.start(project);
+  it("forgets the project before when another one is opened meanwhile", async () => {
+    const ranking = new Ranking(opener(workers()));
+    const first = ranking.start(coinProject, coins(14));
+    const second = ranking.start(
+      coinProject,
+      [16, 12, 8].map((n) => coinRoutine(n)),
+    );
     await Promise.all([first, second]);
-    expect(ranking.candidates.map((each) => each.routine.id)).toEqual(["r2", "r1", "r0"]);
+    expect(idsOf(ranking)).toEqual(["coin16", "coin12", "coin8"]);
     expect(ranking.status).toBe("done");
+  });
+
+  it("lets in what the team changes after the end, and takes out what it throws away", async () => {
+    const ranking = new Ranking(opener(workers()));
+    await ranking.start(coinProject, coins(6));
+    ranking.setOwn([coinRoutine(2), coinRoutine(18)]);
+    expect(ranking.status).toBe("running");
+    await expect.poll(() => ranking.status).toBe("done");
+    expect(idsOf(ranking)).toEqual(["coin18", "coin2"]);
+    expect(ranking.candidates[0]).toMatchObject({ isFresh: true, trials: 300 });
+  });
+
+  it("by another aim goes by that, and has no runs to show that were cut short", async () => {
+    const ranking = new Ranking(opener(workers()));
+    ranking.objective = homeBy(30);
+    await ranking.start(coinProject, coins(4));
+    expect(ranking.candidates[0]).toMatchObject({ isFresh: true, batches: [] });
+    expect(ranking.candidates[0]?.figure?.value).toBeGreaterThan(0);
   });
 });

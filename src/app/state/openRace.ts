@@ -1,0 +1,141 @@
+import { RaceRun } from "../../jobs/race.ts";
+import type { Project } from "../../model/project.ts";
+import type { Routine } from "../../model/routine.ts";
+import { type MissingFamily, missingFamilies } from "../../plan/catalogue.ts";
+import { countWords } from "../../report/lengthWords.ts";
+import { givenUpWords, sensingWords } from "../../report/raceWords.ts";
+import { byMoves, byTime, type Entrant } from "../../search/entrant.ts";
+import type { Objective } from "../../search/objective.ts";
+import { planRace } from "../../search/planRace.ts";
+import type { Race } from "../../search/race.ts";
+import { standingsOf } from "../../search/standing.ts";
+import type { Candidate } from "./candidate.ts";
+import type { Workers } from "./workers.ts";
+
+/** What the page asks of a race. */
+export interface RaceWish {
+  readonly project: Project;
+  readonly objective: Objective;
+  readonly seed: number;
+  readonly own: readonly Routine[];
+  /** Ids to be there first: what a link names, or what was chosen before a change. */
+  readonly wantedIds: readonly string[];
+}
+
+/** Points of the trade-off fronts, cheapest first. */
+export interface Fronts {
+  readonly time: readonly Candidate[];
+  readonly moves: readonly Candidate[];
+}
+
+/** A race as the page shows it. */
+export interface OpenRace {
+  readonly race: Race;
+  readonly run: RaceRun;
+  /** In the order of the ranking; those that could not be run last. */
+  candidates(): readonly Candidate[];
+  fronts(): Fronts;
+  /** Patterns that give no routine for this project; none are known before the catalogue has been made. */
+  missing(): readonly MissingFamily[];
+  /** What is being done. */
+  doing(): string;
+  /** What the search says of itself: ties, those given up and its error bound, what sensing is worth. */
+  notes(): readonly string[];
+}
+
+/** Trials of a whole race, and most of one routine: a refined answer after some ten seconds of an ordinary computer. */
+const BUDGET_TRIALS = 24_000;
+const MOST_TRIALS = 1000;
+
+/** Opens the race of a project; it runs when its `run` is told to go. Fetched apart from the page's first script. */
+export function openRace(workers: Workers, wish: RaceWish): OpenRace {
+  return showRace(workers, planRace({ ...wish, mostTrials: MOST_TRIALS, budgetTrials: BUDGET_TRIALS }));
+}
+
+/** A race as the page sees it. */
+export function showRace(workers: Workers, race: Race): OpenRace {
+  return {
+    race,
+    run: new RaceRun(workers, race),
+    candidates: () => candidatesOf(race),
+    fronts: () => ({
+      time: race.front(byTime).map((entrant) => candidateOf(race, entrant, false)),
+      moves: race.front(byMoves).map((entrant) => candidateOf(race, entrant, false)),
+    }),
+    missing: () => (race.stage === "first-look" ? [] : missingFamilies(race.patterns)),
+    doing: () => doingWords(race),
+    notes: () => notesOf(race),
+  };
+}
+
+function candidatesOf(race: Race): readonly Candidate[] {
+  const standings = standingsOf(race);
+  const failed = race.entrants.filter(({ status }) => status === "failed");
+  return [
+    ...standings.map(({ entrant, isTied }) => candidateOf(race, entrant, isTied)),
+    ...failed.map((entrant) => candidateOf(race, entrant, false)),
+  ];
+}
+
+/** What was shown last of an entrant: the same object while nothing has changed. */
+const shown = new WeakMap<Entrant, Candidate>();
+
+function candidateOf({ settings }: Race, entrant: Entrant, isTied: boolean): Candidate {
+  const { routine, durationS, fitsTime, isFresh, figures, status, fault } = entrant;
+  // With the clock stopped early, a run is not the one that would be shown.
+  const canBeShown = isFresh && settings.objective.bySecondS === null;
+  const now: Candidate = {
+    routine,
+    durationS,
+    fitsTime,
+    batches: canBeShown ? entrant.finalBatches : [],
+    trials: figures?.summary.trials ?? 0,
+    summary: figures?.summary ?? null,
+    figure: figures?.figure ?? null,
+    isFresh,
+    isTied,
+    isGivenUp: status === "dropped" || status === "aside",
+    fault: status === "failed" ? fault : null,
+  };
+  const before = shown.get(entrant);
+  const same =
+    before?.summary === now.summary &&
+    before.isTied === isTied &&
+    before.isGivenUp === now.isGivenUp &&
+    before.fault === now.fault;
+  if (same) return before;
+  shown.set(entrant, now);
+  return now;
+}
+
+function doingWords(race: Race): string {
+  const { stage, entrants, racing } = race;
+  switch (stage) {
+    case "first-look":
+      return "First look at every pattern";
+    case "widening":
+      return `First look at more settings: ${countWords(entrants.length, "routine")} so far`;
+    case "racing":
+      return `Following the best ${countWords(racing.length, "routine")}`;
+    case "refining":
+      return "Fine-tuning the leaders";
+    case "final":
+    case "over":
+      return "Fresh runs for the finalists";
+    default:
+      return stage satisfies never;
+  }
+}
+
+function notesOf(race: Race): readonly string[] {
+  if (!race.isSettled) return [];
+  const sensing = sensingWords(race);
+  const tied = race.ties.length;
+  return [
+    tied > 1
+      ? `${countWords(tied, "routine")} are too close to call; the one to take comes first, then the simplest.`
+      : "The best is better than every other one, on the same placements.",
+    ...(sensing === null ? [] : [sensing]),
+    ...givenUpWords(race),
+  ];
+}
