@@ -41,7 +41,7 @@ function variant(choice: Choice): Variant {
 export function diagonals(scene: Scene, spacing: number, back: boolean): readonly PushRun[] {
   const step = spacing * pusherWidthMm(scene);
   const reach = scene.widthMm + scene.heightMm;
-  const most = Math.ceil(reach / step);
+  const most = Math.ceil(reach / step - 1e-9);
   const asides = Array.from({ length: most }, (_, i) => (most - 1 - i) * step).flatMap((aside) =>
     aside === 0 ? [0] : [aside, -aside],
   );

@@ -101,5 +101,5 @@ export function roundsToMiddle(scene: Scene, stepMm: number): number {
   const half = Math.min(scene.widthMm, scene.heightMm) / 2;
   const outermost =
     Math.max(scene.reach.leftMm, scene.reach.rightMm) + scene.berthMm + pusherWidthMm(scene) / 2;
-  return Math.max(1, Math.ceil((half - outermost) / stepMm));
+  return Math.max(1, Math.ceil((half - outermost) / stepMm - 1e-9));
 }
