@@ -1,9 +1,10 @@
 import { boundingBox, isSimple } from "../geometry/polygon.ts";
 import { cos, sin } from "../num/elementary.ts";
 import { checkSensors } from "./checkSensors.ts";
+import { degFromRad } from "./degrees.ts";
 import type { Issue } from "./issue.ts";
 import { mm } from "./lengthText.ts";
-import type { ArmsShape, BodyMm, PolygonShape, Robot, ScoopShape } from "./robot.ts";
+import type { ArmsShape, BodyMm, HingedShape, PolygonShape, Robot, RobotShape, ScoopShape } from "./robot.ts";
 import type { PointMm } from "./zone.ts";
 
 const SHAPE = "robot.shape";
@@ -24,8 +25,22 @@ function checkShape(robot: Robot): readonly Issue[] {
   if (shape.kind === "polygon") {
     return [...checkOutline(shape.outline, `${SHAPE}.outlineMm`), ...checkPusherEdges(shape)];
   }
-  const front = shape.kind === "arms" ? checkArms(shape) : shape.kind === "scoop" ? checkScoop(shape) : [];
-  return [...checkAxle(shape), ...front];
+  return [...checkAxle(shape), ...checkFront(shape)];
+}
+
+function checkFront(shape: Exclude<RobotShape, PolygonShape>): readonly Issue[] {
+  switch (shape.kind) {
+    case "plate":
+      return [];
+    case "arms":
+      return checkArms(shape, shape.bodyWidthMm / 2, shape.armAngleRad, "armAngleDeg");
+    case "scoop":
+      return checkScoop(shape);
+    case "hinged":
+      return checkHinges(shape);
+    default:
+      return shape satisfies never;
+  }
 }
 
 function checkAxle(body: BodyMm): readonly Issue[] {
@@ -44,18 +59,23 @@ function checkAxle(body: BodyMm): readonly Issue[] {
 }
 
 /** The two arms must leave a gap at their roots and at their tips, and stand out of the body. */
-function checkArms(shape: ArmsShape): readonly Issue[] {
-  const { armLengthMm: length, armThicknessMm: thickness, armAngleRad, bodyWidthMm } = shape;
-  const c = cos(armAngleRad);
-  const s = sin(armAngleRad);
-  const atRoots = bodyWidthMm - (2 * thickness) / c;
-  const atTips = bodyWidthMm + 2 * (length * s - thickness * c);
+function checkArms(
+  shape: ArmsShape | HingedShape,
+  rootMm: number,
+  angleRad: number,
+  key: string,
+): readonly Issue[] {
+  const { armLengthMm: length, armThicknessMm: thickness } = shape;
+  const c = cos(angleRad);
+  const s = sin(angleRad);
+  const atRoots = 2 * rootMm - (2 * thickness) / c;
+  const atTips = 2 * rootMm + 2 * (length * s - thickness * c);
   const gap = Math.min(atRoots, atTips);
   if (gap <= 0) {
     const message =
       "The arms meet, so that no ball can come between them: make them shorter, thinner or turn them outward.";
     const got = `${mm(-gap)} too close`;
-    return [{ code: "arms-meet", path: `${SHAPE}.armAngleDeg`, message, got, expected: "a gap above 0 mm" }];
+    return [{ code: "arms-meet", path: `${SHAPE}.${key}`, message, got, expected: "a gap above 0 mm" }];
   }
   // Turned inward, a thick arm's tip is cut off by the body: its inner side would have no length.
   if (length * c + thickness * s > 0) return [];
@@ -63,6 +83,34 @@ function checkArms(shape: ArmsShape): readonly Issue[] {
     "The arms are thicker than they are long, so that their tips lie in the body: make them longer.";
   const expected = `above ${mm((-thickness * s) / c)}`;
   return [{ code: "arms-too-short", path: `${SHAPE}.armLengthMm`, message, got: mm(length), expected }];
+}
+
+/** The hinges must sit on the body, the arms must open outward of where they close, and leave a gap at both ends of their swing. */
+function checkHinges(shape: HingedShape): readonly Issue[] {
+  const { hingeAsideMm, bodyWidthMm, openAngleRad, closedAngleRad } = shape;
+  const issues: Issue[] = [];
+  if (hingeAsideMm > bodyWidthMm / 2) {
+    const message = "The hinges lie beside the body; they sit on its front, measured from its middle.";
+    const expected = `at most ${mm(bodyWidthMm / 2)}`;
+    issues.push({
+      code: "hinge-outside-body",
+      path: `${SHAPE}.hingeAsideMm`,
+      message,
+      got: mm(hingeAsideMm),
+      expected,
+    });
+  }
+  if (openAngleRad <= closedAngleRad) {
+    const message = "Open arms must be turned farther outward than closed ones.";
+    const got = `${degFromRad(openAngleRad)}° open, ${degFromRad(closedAngleRad)}° closed`;
+    const expected = `above ${degFromRad(closedAngleRad)}°`;
+    issues.push({ code: "arms-do-not-open", path: `${SHAPE}.openAngleDeg`, message, got, expected });
+  }
+  return [
+    ...issues,
+    ...checkArms(shape, hingeAsideMm, closedAngleRad, "closedAngleDeg"),
+    ...checkArms(shape, hingeAsideMm, openAngleRad, "openAngleDeg"),
+  ];
 }
 
 /** The V's sides must start within the body's front and stand out of it. */

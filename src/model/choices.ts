@@ -1,6 +1,6 @@
 import type { BallKind } from "./ball.ts";
 import type { GroundOutline, RobotShape } from "./robot.ts";
-import type { Move } from "./routine.ts";
+import type { ArmsEnd, Move } from "./routine.ts";
 import type { DeliveredRule, Layout } from "./rules.ts";
 import type { Corner, Wall, WedgeProfile } from "./zone.ts";
 
@@ -11,6 +11,7 @@ export const WEDGE_PROFILES: readonly WedgeProfile[] = ["flat", "ramp", "shelf",
 export const BALL_BUILDS: readonly BallKind["build"][] = ["solid", "hollow"];
 export const DELIVERED_RULES: readonly DeliveredRule[] = ["centre", "wholly"];
 export const LAYOUT_KINDS: readonly Layout["kind"][] = ["random", "fixed"];
-export const SHAPE_KINDS: readonly RobotShape["kind"][] = ["plate", "arms", "scoop", "polygon"];
+export const SHAPE_KINDS: readonly RobotShape["kind"][] = ["plate", "arms", "scoop", "hinged", "polygon"];
 export const GROUND_KINDS: readonly GroundOutline["kind"][] = ["body", "polygon"];
-export const MOVE_KINDS: readonly Move["kind"][] = ["drive", "turn", "arc", "toWall", "wait"];
+export const MOVE_KINDS: readonly Move["kind"][] = ["drive", "turn", "arc", "toWall", "wait", "arms"];
+export const ARMS_ENDS: readonly ArmsEnd[] = ["open", "closed"];

@@ -117,6 +117,15 @@ export const ARMS_LIMITS = {
   armAngleDeg: { min: -60, max: 75, unit: "°", fallback: 0 },
 } satisfies LimitTable;
 
+export const HINGED_LIMITS = {
+  hingeAsideMm: { min: 1, max: 2000, unit: "mm" },
+  armLengthMm: { min: 0, max: 2000, unit: "mm", above: true },
+  armThicknessMm: { min: 1, max: 200, unit: "mm" },
+  openAngleDeg: { min: -60, max: 75, unit: "°" },
+  closedAngleDeg: { min: -60, max: 75, unit: "°" },
+  swingRateDegPerS: { min: 5, max: 720, unit: "°/s", fallback: 120 },
+} satisfies LimitTable;
+
 export const SCOOP_LIMITS = {
   openingMm: BODY_MM,
   depthMm: { min: 1, max: 2000, unit: "mm" },
@@ -176,4 +185,5 @@ export const MOVE_LIMITS = {
     speedMmPerS: MOVE_SPEED,
   },
   wait: { durationS: { min: 0, max: 600, unit: "s" } },
+  arms: { durationS: { min: 0, max: 600, unit: "s" } },
 } satisfies Record<string, LimitTable>;

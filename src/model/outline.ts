@@ -1,6 +1,15 @@
 import { type PointMm as Point, signedArea } from "../geometry/polygon.ts";
 import { cos, sin } from "../num/elementary.ts";
-import type { ArmsShape, BodyMm, PlateShape, PolygonShape, Robot, RobotShape, ScoopShape } from "./robot.ts";
+import type {
+  ArmsShape,
+  BodyMm,
+  HingedShape,
+  PlateShape,
+  PolygonShape,
+  Robot,
+  RobotShape,
+  ScoopShape,
+} from "./robot.ts";
 import type { PointMm } from "./zone.ts";
 
 /** The robot seen from above, in its own frame: origin midway between the driven wheels, x forward, y left. */
@@ -34,6 +43,8 @@ interface Corner {
  * A plate wider than the body is a T whose bar is `PLATE_THICKNESS_MM` deep; a plate as wide or narrower is a block in front of the body.
  * For a shape that is an own polygon and a ground outline of kind "body", the whole footprint is low.
  *
+ * Hinged arms are open; `withArmsAt` (arms.ts) gives the robot with its arms at another angle.
+ *
  * The result is simple for every robot that passes `checkProject`; others may give an outline that crosses itself.
  */
 export function robotOutline(robot: Pick<Robot, "shape" | "ground">): RobotOutline {
@@ -62,7 +73,9 @@ function footprintOf(shape: RobotShape): Omit<RobotOutline, "ground"> {
     case "plate":
       return tidy(plateCorners(shape));
     case "arms":
-      return tidy(armsCorners(shape));
+      return tidy(armsCorners(shape, shape.armAngleRad));
+    case "hinged":
+      return tidy(armsCorners(shape, shape.openAngleRad));
     case "scoop":
       return tidy(scoopCorners(shape));
     case "polygon": {
@@ -97,20 +110,22 @@ function plateCorners(shape: PlateShape): readonly Corner[] {
   ]);
 }
 
-function armsCorners(shape: ArmsShape): readonly Corner[] {
+function armsCorners(shape: ArmsShape | HingedShape, angleRad: number): readonly Corner[] {
   const { rear, front, half } = extent(shape);
   const { armLengthMm: length, armThicknessMm: thickness } = shape;
-  const c = cos(shape.armAngleRad);
-  const s = sin(shape.armAngleRad);
-  // The arm's outer side starts at the body's front corner; its inner side is extended back to the body's front.
+  const c = cos(angleRad);
+  const s = sin(angleRad);
+  // A fixed arm's outer side starts at the body's front corner, a hinged one's at its hinge; its inner side is extended back to the body's front.
+  const root = shape.kind === "hinged" ? shape.hingeAsideMm : half;
   const tipX = front + length * c;
-  const tipY = half + length * s;
+  const tipY = root + length * s;
   return mirrored([
     { xMm: rear, yMm: -half, pusher: false },
-    { xMm: front, yMm: -half, pusher: false },
+    ...(root < half ? [{ xMm: front, yMm: -half, pusher: false }] : []),
+    { xMm: front, yMm: -root, pusher: false },
     { xMm: tipX, yMm: -tipY, pusher: true },
     { xMm: tipX + thickness * s, yMm: thickness * c - tipY, pusher: true },
-    { xMm: front, yMm: thickness / c - half, pusher: true },
+    { xMm: front, yMm: thickness / c - root, pusher: true },
   ]);
 }
 

@@ -1,3 +1,4 @@
+import { ARMS_ENDS } from "./choices.ts";
 import { radFromDeg } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
 import { MOVE_LIMITS } from "./limits.ts";
@@ -28,6 +29,8 @@ export function moveOfKind(kind: Move["kind"], fields: Fields, findings: Finding
     }
     case "wait":
       return { kind, ...fields.numbers(MOVE_LIMITS.wait) };
+    case "arms":
+      return { kind, to: fields.choice("to", ARMS_ENDS) ?? "open", ...fields.numbers(MOVE_LIMITS.arms) };
     default:
       return kind satisfies never;
   }

@@ -1,7 +1,14 @@
 import { GROUND_KINDS, SHAPE_KINDS } from "./choices.ts";
 import { radFromDeg } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
-import { ARMS_LIMITS, BODY_LIMITS, type NumberLimits, PLATE_LIMITS, SCOOP_LIMITS } from "./limits.ts";
+import {
+  ARMS_LIMITS,
+  BODY_LIMITS,
+  HINGED_LIMITS,
+  type NumberLimits,
+  PLATE_LIMITS,
+  SCOOP_LIMITS,
+} from "./limits.ts";
 import { counterClockwise } from "./outline.ts";
 import { parsePoint } from "./parsePoint.ts";
 import type { Fields } from "./reader.ts";
@@ -35,6 +42,18 @@ function shapeOfKind(kind: RobotShape["kind"], fields: Fields, findings: Finding
     }
     case "scoop":
       return { kind, ...parseBody(fields), ...fields.numbers(SCOOP_LIMITS) };
+    case "hinged": {
+      const body = parseBody(fields);
+      const { openAngleDeg, closedAngleDeg, swingRateDegPerS, ...arms } = fields.numbers(HINGED_LIMITS);
+      return {
+        kind,
+        ...body,
+        ...arms,
+        openAngleRad: radFromDeg(openAngleDeg),
+        closedAngleRad: radFromDeg(closedAngleDeg),
+        swingRateRadPerS: radFromDeg(swingRateDegPerS),
+      };
+    }
     case "polygon":
       return parsePolygonShape(fields, findings);
     default:

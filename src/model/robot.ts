@@ -44,7 +44,23 @@ export interface PolygonShape {
   readonly pusherEdges: readonly number[];
 }
 
-export type RobotShape = PlateShape | ArmsShape | ScoopShape | PolygonShape;
+/**
+ * Two arms on hinges at the body's front, `hingeAsideMm` to either side of its middle. One motor swings both alike between
+ * the open and the closed angle, measured as for fixed arms: outward from straight ahead (negative: inward, so that their
+ * tips come together). A run starts with open arms. A hinge is where an arm's outer side meets the body's front.
+ */
+export interface HingedShape extends BodyMm {
+  readonly kind: "hinged";
+  readonly hingeAsideMm: number;
+  readonly armLengthMm: number;
+  readonly armThicknessMm: number;
+  readonly openAngleRad: number;
+  readonly closedAngleRad: number;
+  /** How fast the arms swing. */
+  readonly swingRateRadPerS: number;
+}
+
+export type RobotShape = PlateShape | ArmsShape | ScoopShape | HingedShape | PolygonShape;
 
 /** Tracks and whatever is low: it stops at the wedge's edge unless the robot climbs it. `body`: the shape's body rectangle. */
 export type GroundOutline =

@@ -23,7 +23,11 @@ export type Move =
       readonly overrunMm: number;
       readonly speedMmPerS: number;
     }
-  | { readonly kind: "wait"; readonly durationS: number };
+  | { readonly kind: "wait"; readonly durationS: number }
+  /** The arms' motor runs toward open or closed for so long while the robot stands; a robot whose arms do not move just stands. */
+  | { readonly kind: "arms"; readonly to: ArmsEnd; readonly durationS: number };
+
+export type ArmsEnd = "open" | "closed";
 
 export interface Routine {
   /** Short, stable, unique in its project: the same project always gives the same id for the same routine. */

@@ -121,6 +121,13 @@ function shapeForFile(shape: RobotShape) {
       };
     case "scoop":
       return pick(shape, [...BODY, "openingMm", "depthMm", "sideThicknessMm"]);
+    case "hinged":
+      return {
+        ...pick(shape, [...BODY, "hingeAsideMm", "armLengthMm", "armThicknessMm"]),
+        openAngleDeg: degFromRad(shape.openAngleRad),
+        closedAngleDeg: degFromRad(shape.closedAngleRad),
+        swingRateDegPerS: degFromRad(shape.swingRateRadPerS),
+      };
     case "polygon":
       return { kind: shape.kind, outlineMm: shape.outline.map(pair), pusherEdges: shape.pusherEdges };
     default:

@@ -40,6 +40,8 @@ export function moveForFile(move: Move) {
       };
     case "wait":
       return { kind: move.kind, durationS: move.durationS };
+    case "arms":
+      return { kind: move.kind, to: move.to, durationS: move.durationS };
     default:
       return move satisfies never;
   }

@@ -23,6 +23,8 @@ export interface Course {
   readonly pieces: readonly CoursePiece[];
   readonly durationS: number;
   readonly moveStartS: readonly number[];
+  /** Angle of hinged arms as each move begins; 0 where nothing swings. */
+  readonly armsRad: readonly number[];
   readonly end: Pose;
   /** Moves other than "to the wall" during which the robot met a wall, a keep-out or the wedge. */
   readonly blockedMoves: readonly number[];
@@ -33,9 +35,11 @@ export function nominalCourse(project: Project, moves: readonly Move[]): Course 
   const walker = new Walker(project);
   const pieces: CoursePiece[] = [];
   const moveStartS: number[] = [];
+  const armsRad: number[] = [];
   const blockedMoves: number[] = [];
   for (const [index, move] of moves.entries()) {
     moveStartS.push(walker.timeS);
+    armsRad.push(walker.armsAngleRad);
     const step = walker.advance(move);
     for (const piece of walker.lastPath()) pieces.push({ move: index, ...piece });
     if (step.touched && move.kind !== "toWall") blockedMoves.push(index);
@@ -45,6 +49,7 @@ export function nominalCourse(project: Project, moves: readonly Move[]): Course 
     pieces,
     durationS: walker.timeS,
     moveStartS,
+    armsRad,
     end: { xMm, yMm, headingRad: wrapAngle(headingRad) },
     blockedMoves,
   };

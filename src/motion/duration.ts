@@ -32,6 +32,7 @@ function lengthOf(move: Move): number {
     case "turn":
       return Math.abs(move.angleRad);
     case "wait":
+    case "arms":
       return 0;
     default:
       return move satisfies never;
@@ -52,6 +53,7 @@ export function setProfile(drive: Drive, move: Move, out: Trapezoid): Trapezoid 
     case "turn":
       return out.set(length, Math.min(move.rateRadPerS, drive.turnRateRadPerS), turnAccelRadPerS2(drive));
     case "wait":
+    case "arms":
       return out.hold(move.durationS);
     default:
       return move satisfies never;

@@ -57,7 +57,8 @@ export class PathTracer {
   private heading = 0;
   private readonly touch: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
   private readonly second: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
-  private readonly around: Surroundings;
+  /** May be changed between two moves: arms that have swung. */
+  around: Surroundings;
   /** Yaw resistance over drive force, as a lever arm, mm. */
   private readonly minLeverMm: number;
 

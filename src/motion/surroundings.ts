@@ -24,7 +24,8 @@ export interface Surroundings {
   readonly boxes: readonly Box[];
 }
 
-function convexOutline(points: readonly PointMm[]): ConvexOutline {
+/** The hull of points, ready for the search for a touch. */
+export function convexOutline(points: readonly PointMm[]): ConvexOutline {
   const hull = convexHull(points);
   const count = hull.length;
   const x = Float64Array.from(hull, (p) => p.xMm);

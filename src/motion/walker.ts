@@ -2,6 +2,7 @@ import type { Project } from "../model/project.ts";
 import type { Drive } from "../model/robot.ts";
 import type { Move } from "../model/routine.ts";
 import { cos, sin } from "../num/elementary.ts";
+import { type ArmSwing, armSwingOf } from "./arms.ts";
 import type { CoursePiece } from "./course.ts";
 import { moveLength, setProfile } from "./duration.ts";
 import { entryPose } from "./entry.ts";
@@ -34,6 +35,7 @@ export function motionOf(move: Move): { sigma: number; kappa: number; length: nu
     case "turn":
       return { sigma: 0, kappa: move.angleRad < 0 ? -1 : 1, length };
     case "wait":
+    case "arms":
       return { sigma: 0, kappa: 0, length };
     default:
       return move satisfies never;
@@ -48,11 +50,26 @@ export class Walker {
   private readonly drive: Drive;
   private readonly profile = new Trapezoid();
   private readonly at = new Float64Array(7);
+  private readonly swing: ArmSwing | null;
+  private armsRad: number;
 
   constructor(project: Project, from: Pose = entryPose(project.zone, project.robot)) {
     this.pose = from;
     this.drive = project.robot.drive;
     this.planner = new PathTracer(surroundingsOf(project.zone, project.robot), project.robot.drive);
+    this.swing = armSwingOf(project.zone, project.robot);
+    this.armsRad = this.swing?.arms.openAngleRad ?? 0;
+  }
+
+  /** Angle of hinged arms; 0 where nothing swings. */
+  get armsAngleRad(): number {
+    return this.armsRad;
+  }
+
+  set armsAngleRad(angleRad: number) {
+    if (this.swing === null || angleRad === this.armsRad) return;
+    this.armsRad = angleRad;
+    this.planner.around = this.swing.surroundings(angleRad);
   }
 
   /** Free way in mm before the robot touches anything when it drives straight on (`sign` 1) or back (−1). */
@@ -81,7 +98,21 @@ export class Walker {
     planner.poseAt(length, at);
     this.pose = { xMm: at[0] ?? xMm, yMm: at[1] ?? yMm, headingRad: at[4] ?? headingRad };
     this.timeS += profile.durationS;
-    return { touched: planner.touched, stalled: planner.stalled, flush: planner.flush };
+    const held = move.kind === "arms" && this.swingArms(move);
+    return { touched: planner.touched || held, stalled: planner.stalled || held, flush: planner.flush };
+  }
+
+  /** Where the arms can swing as far as they are asked to. */
+  swingsFreely(move: Extract<Move, { readonly kind: "arms" }>): boolean {
+    return this.swing === null || !this.swing.after(move, this.pose, this.armsRad).blocked;
+  }
+
+  /** True where something stopped the arms. */
+  private swingArms(move: Extract<Move, { readonly kind: "arms" }>): boolean {
+    if (this.swing === null) return false;
+    const { toRad, blocked } = this.swing.after(move, this.pose, this.armsRad);
+    this.armsAngleRad = toRad;
+    return blocked;
   }
 
   /** The path of the move that was run last, in pieces. */

@@ -115,6 +115,9 @@ export class RoutineBuilder {
         });
       case "wait":
         return true;
+      // Arms swing on purpose, not because a way is driven back.
+      case "arms":
+        return false;
       default:
         return move satisfies never;
     }

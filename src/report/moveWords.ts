@@ -14,6 +14,8 @@ export function moveWords(move: Move): string {
       return `${way(move.distanceMm)} to the wall: ${millimetresWords(Math.abs(move.distanceMm))}, then push on ${millimetresWords(Math.abs(move.overrunMm))}`;
     case "wait":
       return `wait ${move.durationS.toFixed(1)} s`;
+    case "arms":
+      return `${move.to === "open" ? "open" : "close"} the arms: ${move.durationS.toFixed(1)} s`;
     default:
       return move satisfies never;
   }

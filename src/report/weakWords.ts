@@ -32,6 +32,8 @@ export function trackEndWords(reason: TrackEnd): string {
       return "there it may not reach the wall it is meant to reach";
     case "slanting-stop":
       return "there it is stopped at a slant, and how it ends up depends on the drift";
+    case "arms-swing":
+      return "there its arms swing, and the pusher becomes another one";
     default:
       return reason satisfies never;
   }

@@ -1,3 +1,4 @@
+import { hingedArms } from "../model/arms.ts";
 import type { Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import { type CoursePiece, nominalCourse } from "../motion/course.ts";
@@ -36,7 +37,7 @@ export interface Stretch {
 }
 
 /** Why nothing can be promised from a move on. */
-export type TrackEnd = "may-hit" | "may-not-reach" | "slanting-stop";
+export type TrackEnd = "may-hit" | "may-not-reach" | "slanting-stop" | "arms-swing";
 
 export interface SureTrack {
   readonly startError: PoseError;
@@ -67,6 +68,10 @@ export function sureTrack(project: Project, moves: readonly Move[], bounds: Drif
   const stretches: Stretch[] = [];
   let leaning: Face | null = null;
   for (const [index, command] of moves.entries()) {
+    // The pusher is another one from here on.
+    if (command.kind === "arms" && hingedArms(project.robot) !== null) {
+      return { startError, stretches, endsAt: { move: index, reason: "arms-swing" } };
+    }
     const own = pieces.filter((piece) => piece.move === index);
     const step: Followed | TrackEnd = follow(setting, command, own, error, leaning);
     if (typeof step === "string") return { startError, stretches, endsAt: { move: index, reason: step } };

@@ -85,6 +85,11 @@ function widened(shape: RobotShape, byMm: number): RobotShape | string {
       if (Math.abs(tip) >= 0.9) return "The arms are too short for that.";
       return { ...shape, armAngleRad: asin(tip) };
     }
+    case "hinged": {
+      const tip = sin(shape.openAngleRad) + byMm / 2 / shape.armLengthMm;
+      if (Math.abs(tip) >= 0.9) return "The arms are too short for that.";
+      return { ...shape, openAngleRad: asin(tip) };
+    }
     case "polygon":
       return NOT_THIS_SHAPE;
     default:
@@ -102,6 +107,10 @@ function deepened(shape: RobotShape, byMm: number): RobotShape | string {
       const lengthMm = shape.armLengthMm + byMm / cos(shape.armAngleRad);
       return lengthMm <= 0 ? "The arms are too short for that." : { ...shape, armLengthMm: lengthMm };
     }
+    case "hinged": {
+      const lengthMm = shape.armLengthMm + byMm / cos(shape.openAngleRad);
+      return lengthMm <= 0 ? "The arms are too short for that." : { ...shape, armLengthMm: lengthMm };
+    }
     case "polygon":
       return NOT_THIS_SHAPE;
     default:
@@ -110,6 +119,7 @@ function deepened(shape: RobotShape, byMm: number): RobotShape | string {
 }
 
 function opened(shape: RobotShape, byRad: number): RobotShape | string {
+  if (shape.kind === "hinged") return { ...shape, openAngleRad: shape.openAngleRad + byRad };
   if (shape.kind !== "arms") return NOT_THIS_SHAPE;
   return { ...shape, armAngleRad: shape.armAngleRad + byRad };
 }
@@ -158,6 +168,7 @@ export function withSpeed(move: Move, driveFrac: number, turnFrac: number): Move
     case "turn":
       return turnFrac === 1 ? move : { ...move, rateRadPerS: turnFrac * move.rateRadPerS };
     case "wait":
+    case "arms":
       return move;
     default:
       return move satisfies never;

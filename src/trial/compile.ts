@@ -5,6 +5,7 @@ import type { Move, Routine } from "../model/routine.ts";
 import { type BumpSensor, sensorOf } from "../model/sensor.ts";
 import { withWedgeIn } from "../model/wedgeCorner.ts";
 import type { PointMm } from "../model/zone.ts";
+import { type ArmSwing, armSwingOf } from "../motion/arms.ts";
 import { entryPose } from "../motion/entry.ts";
 import { PathTracer } from "../motion/path.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
@@ -37,6 +38,8 @@ export interface TrialPlan {
   readonly outline: RobotOutline;
   readonly entry: Pose;
   readonly planner: PathTracer;
+  /** Arms that swing; null where nothing does. */
+  readonly arms: ArmSwing | null;
   readonly motions: readonly { readonly sigma: number; readonly kappa: number; readonly length: number }[];
   readonly drift: DriftDrawer;
   readonly placements: PlacementDrawer;
@@ -71,6 +74,7 @@ export function compileTrial(project: Project, routine: Routine, options: TrialO
     outline: robotOutline(project.robot),
     entry: entryPose(project.zone, project.robot),
     planner: new PathTracer(surroundingsOf(project.zone, project.robot), project.robot.drive),
+    arms: armSwingOf(project.zone, project.robot),
     motions: routine.moves.map(motionOf),
     drift: new DriftDrawer(project.robot.drift, drifts),
     placements: new PlacementDrawer(project),

@@ -54,7 +54,7 @@ export class DriftDrawer {
   openMove(index: number, move: Move, sigma: number, out: RealMotion): void {
     out.scale = 1;
     out.kappaExtra = 0;
-    if (!this.on || move.kind === "wait") return;
+    if (!this.on || move.kind === "wait" || move.kind === "arms") return;
     const { random } = this.drift;
     this.stream.open(this.seed, this.trial, STREAMS.moves + index);
     const luck = this.stream.normalCut(CUT_SD);

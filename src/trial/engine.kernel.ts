@@ -77,8 +77,8 @@ export const settings = {
 export const awake = new Uint8Array(MAX_BALLS);
 /** Progress of this move at which the robot touches a resting ball. */
 const touchQ = new Float64Array(MAX_BALLS);
-const fromX = new Float64Array(MAX_BALLS);
-const fromY = new Float64Array(MAX_BALLS);
+export const fromX = new Float64Array(MAX_BALLS);
+export const fromY = new Float64Array(MAX_BALLS);
 
 /** Called before and after each step, with the second of the move; may record, count and judge. */
 export interface Watcher {
@@ -101,14 +101,23 @@ export function isAwake(): boolean {
   return false;
 }
 
-/** Runs the started move for `durationS` seconds. */
-export function runMove(planner: PathTracer, durationS: number, watcher: Watcher): void {
-  let t = 0;
-  setRobot(planner, 0);
+export function ballsInPlay(): number {
+  return balls;
+}
+
+/** A move begins: which balls are awake, and when the robot will touch the others. */
+export function openMove(): void {
   for (let i = 0; i < balls; i++) {
     if (mode[i] === REST && onSlope(i) && !holds(i, slopeAt(i, depthOf(i)))) awake[i] = 1;
     if (awake[i] === 0) touchQ[i] = mode[i] === OUT ? Number.POSITIVE_INFINITY : firstTouch(i, 0);
   }
+}
+
+/** Runs the started move for `durationS` seconds. */
+export function runMove(planner: PathTracer, durationS: number, watcher: Watcher, fromS = 0): void {
+  let t = fromS;
+  setRobot(planner, fromS);
+  openMove();
   while (t < durationS) {
     const h = Math.min(chooseStep(t, durationS - t), durationS - t);
     watcher.stepBegins(t);
@@ -122,7 +131,7 @@ function firstTouch(i: number, q: number): number {
   return touchAt(i, move.pieces, move.count, q, move.stopQ);
 }
 
-function chooseStep(t: number, left: number): number {
+export function chooseStep(t: number, left: number): number {
   const q = progressAt(t);
   contact[0] = Number.POSITIVE_INFINITY;
   let h = left;
@@ -368,7 +377,7 @@ function takeBack(planner: PathTracer, t: number, q0: number, everything: boolea
 }
 
 /** Decides whether ball i is still awake, and if not, when the robot will touch it. */
-function tidy(i: number, t: number): void {
+export function tidy(i: number, t: number): void {
   if (mode[i] === OUT || (awake[i] === 0 && stirred[i] === 0)) return;
   // The watcher looks at every ball that took part in this step.
   stirred[i] = 1;

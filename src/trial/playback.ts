@@ -19,7 +19,7 @@ import {
   vx,
   vy,
 } from "./balls.kernel.ts";
-import { BALL_STRIDE, FRAME_STRIDE, MOVE_STRIDE, type Recording } from "./recording.ts";
+import { ARMS_STRIDE, BALL_STRIDE, FRAME_STRIDE, MOVE_STRIDE, type Recording } from "./recording.ts";
 
 export interface BallAt {
   readonly xMm: number;
@@ -75,6 +75,16 @@ function progressOf(recording: Recording, index: number, tS: number): number {
   profile.set(num(moves, at + 1), num(moves, at + 2) || 1, num(moves, at + 3) || 1);
   const q = profile.distanceAt(tS - num(recording.moveStartS, index)) * num(moves, at);
   return Math.min(q, num(moves, at + 5));
+}
+
+/** Angle of the hinged arms at second tS, outward from straight ahead; null where nothing swings. */
+export function armsAt(recording: Recording, tS: number): number | null {
+  const { arms } = recording;
+  if (arms === undefined) return null;
+  const index = moveAt(recording, tS);
+  const [from = 0, to = 0, rate = 0] = arms.subarray(index * ARMS_STRIDE, (index + 1) * ARMS_STRIDE);
+  const way = Math.min(Math.abs(to - from), rate * Math.max(0, tS - num(recording.moveStartS, index)));
+  return to < from ? from - way : from + way;
 }
 
 /**

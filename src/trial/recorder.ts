@@ -1,4 +1,5 @@
 import { PIECE } from "../motion/path.kernel.ts";
+import { arms } from "./arms.kernel.ts";
 import {
   bx,
   by,
@@ -27,9 +28,15 @@ export class Recorder {
   private readonly pieces: number[] = [];
   private readonly events: RunEvent[] = [];
   private readonly constants: number[] = [];
+  /** null: the robot has no arms that swing. */
+  private readonly arms: number[] | null;
+  private readonly swingRate: number;
 
-  constructor(balls: number) {
+  /** @param swingRateRadPerS of arms on hinges; 0 where there are none */
+  constructor(balls: number, swingRateRadPerS = 0) {
     this.balls = balls;
+    this.swingRate = swingRateRadPerS;
+    this.arms = swingRateRadPerS === 0 ? null : [];
   }
 
   /** Call once the balls are laid. */
@@ -53,11 +60,13 @@ export class Recorder {
       first,
       move.count,
     );
+    this.arms?.push(arms.angle, arms.angle, this.swingRate);
   }
 
   /** Where the robot was really stopped: by a wall, by a jam before it, or by the time limit. */
   moveEnds(durationS: number): void {
     this.moves[this.moves.length - 3] = progressAt(durationS);
+    if (this.arms !== null) this.arms[this.arms.length - 2] = arms.angle;
   }
 
   frame(timeS: number): void {
@@ -83,6 +92,7 @@ export class Recorder {
       moves: Float64Array.from(this.moves),
       pieces: Float64Array.from(this.pieces),
       events: this.events,
+      ...(this.arms === null ? {} : { arms: Float64Array.from(this.arms) }),
     };
   }
 }

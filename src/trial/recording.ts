@@ -36,6 +36,8 @@ export interface Recording {
   /** Pieces of all moves, PIECE numbers each (motion/path.kernel.ts); a move without any stays where its predecessor ended. */
   readonly pieces: Float64Array;
   readonly events: readonly RunEvent[];
+  /** ARMS_STRIDE numbers a move: angle of the hinged arms before and after it, rate at which they swing. Left out where nothing swings. */
+  readonly arms?: Float64Array;
   /** Of a program: the moves it came to, and the line each belongs to. Left out where the routine is a list of moves. */
   readonly executed?: readonly Move[];
   readonly lines?: readonly number[];
@@ -46,3 +48,4 @@ export interface Recording {
 export const FRAME_STRIDE = 7;
 export const BALL_STRIDE = 4;
 export const MOVE_STRIDE = 8;
+export const ARMS_STRIDE = 3;

@@ -49,6 +49,9 @@ export const robot = {
   top: 0,
 };
 
+/** Hinged arms that swing now: outward rate of their angle, rad/s, 0 while they are still; where the hinges are, robot frame. */
+export const swing = { rate: 0, front: 0, hinge: 0 };
+
 export function loadShape(outline: RobotOutline): void {
   const points = outline.footprint;
   const n = points.length;
@@ -170,8 +173,14 @@ function putHit(h: number, px: number, py: number, nx: number, ny: number, gap: 
   const { c, s, sigma, kappa, rate } = robot;
   const qx = px - nx * (r + gap);
   const qy = py - ny * (r + gap);
-  const ux = rate * (sigma - kappa * qy);
-  const uy = rate * kappa * qx;
+  let ux = rate * (sigma - kappa * qy);
+  let uy = rate * kappa * qx;
+  if (swing.rate !== 0 && qx > swing.front) {
+    // What lies ahead of the hinges is an arm; the two turn opposite ways.
+    const turn = qy > 0 ? swing.rate : -swing.rate;
+    ux -= turn * (qy > 0 ? qy - swing.hinge : qy + swing.hinge);
+    uy += turn * (qx - swing.front);
+  }
   hitGap[h] = gap;
   hitNx[h] = c * nx - s * ny;
   hitNy[h] = s * nx + c * ny;

@@ -1,11 +1,13 @@
 import { MAX_BALLS } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import type { PointMm } from "../model/zone.ts";
+import type { ArmSwing } from "../motion/arms.ts";
 import { setProfile } from "../motion/duration.ts";
 import type { PathTracer } from "../motion/path.kernel.ts";
 import { motionOf } from "../motion/walker.ts";
 import { sinCos } from "../num/elementary.ts";
 import { TrajectoryHash } from "../num/hash.ts";
+import { arms, setArms } from "./arms.kernel.ts";
 import { bx, by, mode, OUT } from "./balls.kernel.ts";
 import { freeze, move, profile, setRobot, startMove, timeOf } from "./clock.kernel.ts";
 import type { TrialPlan } from "./compile.ts";
@@ -18,6 +20,7 @@ import type { Pilot } from "./pilot.ts";
 import type { Recorder } from "./recorder.ts";
 import type { RunEventKind } from "./recording.ts";
 import { robot } from "./robot.kernel.ts";
+import { runSwing } from "./swing.kernel.ts";
 import { isHome } from "./wedge.kernel.ts";
 
 /**
@@ -185,7 +188,7 @@ function openMove(plan: TrialPlan, m: number, command: Move, t: number): void {
   const { sigma, kappa, length } = plan.pilot === null ? plan.motions[m]! : motionOf(command);
   plan.drift.openMove(m, command, sigma, real);
   setProfile(plan.project.robot.drive, command, profile);
-  if (plan.gyro !== null && command.kind !== "wait") {
+  if (plan.gyro !== null && command.kind !== "wait" && command.kind !== "arms") {
     const turned = sigma === 0 ? kappa * length : command.kind === "arc" ? command.angleRad : 0;
     const wanted = plan.pilot === null ? plan.headings[m]! : plan.pilot.believedHeadingRad + turned;
     // A wall that squares the robot up decides the heading; on the way there it keeps the one it has.
@@ -213,6 +216,7 @@ export function run(
   recorder: Recorder | null,
 ): void {
   loadPlan(plan);
+  openArms(plan);
   loadBalls(plan, seed, index, placement);
   plan.drift.openTrial(seed, index);
   plan.gyro?.openTrial(seed, index, plan.drift.startHeading);
@@ -239,7 +243,8 @@ export function run(
       result.stalls++;
       watcher.note("stall", t, -1);
     }
-    runMove(plan.planner, duration, watcher);
+    if (command.kind === "arms" && plan.arms !== null) swingArms(plan, plan.arms, command, duration);
+    else runMove(plan.planner, duration, watcher);
     recorder?.moveEnds(duration);
     hash.mix(robot.x);
     hash.mix(robot.y);
@@ -255,6 +260,32 @@ export function run(
   result.moves = m;
   for (let i = 0; i < watcher.balls; i++) carried[i] = result.cut && byRobot[i] !== 0 ? 1 : 0;
   settle(plan, m, t);
+}
+
+/** The arms swing as far as walls and balls let them; what can stop the robot afterwards goes by where they are. */
+function swingArms(
+  plan: TrialPlan,
+  swings: ArmSwing,
+  command: Extract<Move, { readonly kind: "arms" }>,
+  durationS: number,
+): void {
+  const pose = { xMm: robot.x, yMm: robot.y, headingRad: robot.heading };
+  const { toRad, blocked } = swings.after(command, pose, arms.angle);
+  if (blocked) {
+    result.stalls++;
+    watcher.note("stall", move.startS, -1);
+  }
+  runSwing(plan.planner, swings.arms, toRad, durationS, watcher);
+  plan.planner.around = swings.surroundings(arms.angle);
+  hash.mix(arms.angle);
+}
+
+/** A run starts with open arms. */
+function openArms(plan: TrialPlan): void {
+  if (plan.arms === null) return;
+  const { openAngleRad } = plan.arms.arms;
+  setArms(plan.arms.arms, openAngleRad);
+  plan.planner.around = plan.arms.surroundings(openAngleRad);
 }
 
 /** The pilot's next move; its line is kept. */
@@ -279,7 +310,7 @@ function believedBefore(plan: TrialPlan, m: number): number {
 
 /** With which side the move just planned runs into something solid. */
 function ranInto(plan: TrialPlan, command: Move): "front" | "back" | null {
-  if (!plan.planner.touched || command.kind === "turn" || command.kind === "wait") return null;
+  if (!plan.planner.touched || !("distanceMm" in command)) return null;
   return command.distanceMm < 0 ? "back" : "front";
 }
 

@@ -40,7 +40,7 @@ export function recordTrial(
 ): { readonly outcome: TrialOutcome; readonly recording: Recording } {
   const plan = planFor(whole, seed, index);
   const placement = placementOf(plan, seed, index);
-  const recorder = new Recorder(plan.kinds.length);
+  const recorder = new Recorder(plan.kinds.length, plan.arms?.arms.swingRateRadPerS);
   run(plan, seed, index, placement, recorder);
   return {
     outcome: outcomeOf(plan, seed, index, placement),

@@ -1,7 +1,9 @@
 import { Container, Graphics, GraphicsContext } from "pixi.js";
+import { hingedArms, withArmsAt } from "../model/arms.ts";
 import { robotOutline } from "../model/outline.ts";
 import { ballsOf, type Project } from "../model/project.ts";
-import { ballAt, robotAt } from "../trial/playback.ts";
+import type { Robot } from "../model/robot.ts";
+import { armsAt, ballAt, robotAt } from "../trial/playback.ts";
 import type { Recording } from "../trial/recording.ts";
 import { emptyLayer } from "./layer.ts";
 import { ballColour, type Palette } from "./palette.ts";
@@ -18,6 +20,8 @@ export class GhostScene {
   #runs: readonly Recording[] = [];
   #ghosts: readonly Ghost[] = [];
   #shapes: readonly GraphicsContext[] = [];
+  /** Outlines of a robot whose arms swing: open, and closed, shown below an angle between the two. */
+  #closed: { open: GraphicsContext; shape: GraphicsContext; belowRad: number } | null = null;
 
   setRuns(runs: readonly Recording[]): void {
     this.#runs = runs;
@@ -31,15 +35,24 @@ export class GhostScene {
     if (this.#runs.length === 0) return;
     // The more runs, the fainter each: together they stay a cloud that one can see through.
     const alpha = Math.max(0.06, Math.min(0.4, 6 / this.#runs.length));
-    const robot = new GraphicsContext();
-    robot.poly(robotOutline(project.robot).footprint.map((point) => viewport.local(point)));
-    robot.stroke({ width: 1, color: palette.robotLine, alpha: Math.min(1, 1.6 * alpha) });
+    const outlineOf = (robot: Robot) => {
+      const shape = new GraphicsContext();
+      shape.poly(robotOutline(robot).footprint.map((point) => viewport.local(point)));
+      return shape.stroke({ width: 1, color: palette.robotLine, alpha: Math.min(1, 1.6 * alpha) });
+    };
+    const arms = hingedArms(project.robot);
+    const robot = outlineOf(project.robot);
+    this.#closed = null;
+    if (arms !== null) {
+      const shape = outlineOf(withArmsAt(project.robot, arms.closedAngleRad));
+      this.#closed = { open: robot, shape, belowRad: (arms.openAngleRad + arms.closedAngleRad) / 2 };
+    }
     const balls = ballsOf(project).map((kind, ball) => {
       const shape = new GraphicsContext();
       shape.circle(0, 0, Math.max(2, viewport.px(kind.diameterMm / 2)));
       return shape.fill({ color: ballColour(palette, ball), alpha: Math.min(1, 2 * alpha) });
     });
-    this.#shapes = [robot, ...balls];
+    this.#shapes = [robot, ...(this.#closed === null ? [] : [this.#closed.shape]), ...balls];
     this.#ghosts = this.#runs.map(() => ({
       robot: new Graphics(robot),
       balls: balls.map((shape) => new Graphics(shape)),
@@ -54,6 +67,11 @@ export class GhostScene {
       if (!run) continue;
       const at = Math.min(Math.max(0, timeS), run.durationS);
       const pose = robotAt(run, at);
+      const armsRad = this.#closed === null ? null : armsAt(run, at);
+      if (this.#closed !== null && armsRad !== null) {
+        const { open, shape, belowRad } = this.#closed;
+        ghost.robot.context = armsRad < belowRad ? shape : open;
+      }
       ghost.robot.position.set(viewport.x(pose.xMm), viewport.y(pose.yMm));
       ghost.robot.rotation = viewport.rotation(pose.headingRad);
       for (const [ball, drawn] of ghost.balls.entries()) {

@@ -1,4 +1,5 @@
 import { Container, Graphics } from "pixi.js";
+import { withArmsAt } from "../model/arms.ts";
 import { robotOutline } from "../model/outline.ts";
 import type { Robot } from "../model/robot.ts";
 import type { PointMm } from "../model/zone.ts";
@@ -14,10 +15,13 @@ const TRACK_WIDTH_SHARE = 0.16;
 /** The robot from above: footprint, tracks, ground outline where it differs, the pusher as a thick edge, an arrow ahead. */
 export class RobotScene {
   readonly layer = new Container();
+  #armsRad: number | null = null;
 
-  draw(robot: Robot, viewport: Viewport, palette: Palette): void {
+  /** @param armsRad angle of hinged arms; null: open, or none to swing */
+  draw(robot: Robot, viewport: Viewport, palette: Palette, armsRad: number | null = null): void {
     emptyLayer(this.layer);
-    const outline = robotOutline(robot);
+    this.#armsRad = armsRad;
+    const outline = robotOutline(armsRad === null ? robot : withArmsAt(robot, armsRad));
     const footprint = outline.footprint.map((point) => viewport.local(point));
     const drawn = new Graphics();
     drawn.poly(footprint).fill({ color: palette.robot, alpha: 0.9 });
@@ -39,6 +43,11 @@ export class RobotScene {
     drawn.stroke({ width: 4, color: palette.pusher, cap: "round" });
     headingArrow(drawn, robot, viewport, palette);
     this.layer.addChild(drawn);
+  }
+
+  /** Draws the robot anew where its arms have swung. */
+  swing(robot: Robot, viewport: Viewport, palette: Palette, armsRad: number | null): void {
+    if (armsRad !== this.#armsRad) this.draw(robot, viewport, palette, armsRad);
   }
 
   place(pose: Pose, viewport: Viewport): void {

@@ -4,7 +4,7 @@ import type { PointMm, Zone } from "../model/zone.ts";
 import type { Course } from "../motion/course.ts";
 import { entryPose } from "../motion/entry.ts";
 import type { TrialOutcome } from "../trial/outcome.ts";
-import { ballAt, moveAt, robotAt } from "../trial/playback.ts";
+import { armsAt, ballAt, moveAt, robotAt } from "../trial/playback.ts";
 import type { Recording } from "../trial/recording.ts";
 import { ballMark } from "./ballMark.ts";
 import { BallScene } from "./ballScene.ts";
@@ -220,7 +220,9 @@ export class ZoneView {
     if (!this.#viewport || !this.#project) return;
     this.#surface.request();
     this.#ghosts.place(this.#timeS, this.#viewport);
+    const { robot } = this.#project;
     if (!this.#run) {
+      this.#robot.swing(robot, this.#viewport, this.#palette, null);
       this.#robot.place(entryPose(this.#project.zone, this.#project.robot), this.#viewport);
       this.#balls.hide();
       this.#path.highlight(this.#litMove, this.#palette);
@@ -228,6 +230,7 @@ export class ZoneView {
     }
     const { recording, outcome } = this.#run;
     const timeS = Math.min(Math.max(0, this.#timeS), recording.durationS);
+    this.#robot.swing(robot, this.#viewport, this.#palette, armsAt(recording, timeS));
     this.#robot.place(robotAt(recording, timeS), this.#viewport);
     for (let ball = 0; ball < recording.ballCount; ball++) {
       const mark = ballMark(outcome, recording, ball, timeS);

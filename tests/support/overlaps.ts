@@ -1,5 +1,8 @@
+import { withArmsAt } from "../../src/model/arms.ts";
+import { robotOutline } from "../../src/model/outline.ts";
 import type { Zone } from "../../src/model/zone.ts";
-import { surroundingsOf } from "../../src/motion/surroundings.ts";
+import { type Surroundings, surroundingsOf } from "../../src/motion/surroundings.ts";
+import { arms } from "../../src/trial/arms.kernel.ts";
 import { bx, by, mode, OUT, radius } from "../../src/trial/balls.kernel.ts";
 import type { TrialPlan } from "../../src/trial/compile.ts";
 import { robot } from "../../src/trial/robot.kernel.ts";
@@ -90,13 +93,14 @@ export function overlapWatch(plan: TrialPlan): () => Overlap[] {
   const stands = solids(zone);
   const around = surroundingsOf(zone, described);
   const n = plan.kinds.length;
-  const hull = Array.from({ length: around.whole.count }, (_, i) => ({
-    xMm: around.whole.x[i]!,
-    yMm: around.whole.y[i]!,
-  }));
+  const hullOf = ({ whole }: Surroundings) =>
+    Array.from({ length: whole.count }, (_, i) => ({ xMm: whole.x[i]!, yMm: whole.y[i]! }));
+  const still = hullOf(around);
   return () => {
     const found: Overlap[] = [];
-    const footprint = placed(plan.outline.footprint);
+    const now = withArmsAt(described, arms.angle);
+    const hull = plan.arms === null ? still : hullOf(surroundingsOf(zone, now));
+    const footprint = placed(plan.arms === null ? plan.outline.footprint : robotOutline(now).footprint);
     for (let i = 0; i < n; i++) {
       if (mode[i] === OUT) continue;
       const at: Point = [bx[i]!, by[i]!];

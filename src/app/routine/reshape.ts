@@ -52,6 +52,7 @@ export function tidied(move: Move): Move {
       return { ...move, angleRad: (Math.round((move.angleRad * 1800) / Math.PI) * Math.PI) / 1800 };
     case "arc":
     case "wait":
+    case "arms":
       return move;
     default:
       return move satisfies never;

@@ -42,6 +42,7 @@ export const BUILD_OPTIONS = BALL_BUILDS.map((value) => ({ value, words: BUILD_W
 const SHAPE_WORDS = {
   plate: "A straight plate",
   arms: "Two arms",
+  hinged: "Two arms that swing",
   scoop: "A V-shaped scoop",
   polygon: "An outline of your own",
 } as const;

@@ -23,6 +23,8 @@ export const FUNCTIONS = {
       "Drive straight for mm + extra_mm. A wall stops the robot on the way: keep pushing for the time the whole way takes.",
   },
   wait: { params: ["s"], meaning: "Stand still." },
+  open_arms: { params: ["s"], meaning: "Run the arms' motor outward for s while the robot stands still." },
+  close_arms: { params: ["s"], meaning: "Run the arms' motor inward for s while the robot stands still." },
 } as const satisfies Record<string, { readonly params: readonly string[]; readonly meaning: string }>;
 
 export type FunctionName = keyof typeof FUNCTIONS;
@@ -47,6 +49,8 @@ export function callOf(drive: Drive, move: Move): Call {
       return { name: "drive_to_wall", args: [move.distanceMm, move.overrunMm, speed] };
     case "wait":
       return { name: "wait", args: [move.durationS] };
+    case "arms":
+      return { name: move.to === "open" ? "open_arms" : "close_arms", args: [move.durationS] };
     default:
       return move satisfies never;
   }

@@ -18,6 +18,7 @@ export function speedToSet(drive: Drive, move: Move): number {
     case "turn":
       return Math.min(move.rateRadPerS, drive.turnRateRadPerS);
     case "wait":
+    case "arms":
       return 0;
     default:
       return move satisfies never;

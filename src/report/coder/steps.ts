@@ -71,6 +71,8 @@ function stepWords(move: Move, { args }: Call): string {
       return `drive ${way(a)} to the wall ${mm(a)} and push on ${mm(b)} at ${speed(c)} mm/s`;
     case "wait":
       return `wait ${numberText(a ?? 0, SECONDS_DECIMALS)} s`;
+    case "arms":
+      return `${move.to === "open" ? "open" : "close"} the arms ${numberText(a ?? 0, SECONDS_DECIMALS)} s`;
     default:
       return move satisfies never;
   }

@@ -74,6 +74,7 @@ export function wheelTurns(robot: Robot, move: Move): WheelTurns | null {
     case "turn":
       return turns(0, move.angleRad / (1 + turnScaleMean));
     case "wait":
+    case "arms":
       return null;
     default:
       return move satisfies never;

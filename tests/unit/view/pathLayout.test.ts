@@ -29,6 +29,7 @@ const courseOf = (...pieces: CoursePiece[]): Course => ({
   pieces,
   durationS: pieces.length,
   moveStartS: pieces.map((each) => each.startS),
+  armsRad: [],
   end: pose(0, 0, 0),
   blockedMoves: [],
 });

@@ -2,6 +2,7 @@ import { type BadFile, bad } from "./badFile.ts";
 
 const fork = "five-mixed-balls.json";
 const plate = "plate-robot.json";
+const hinged = "swinging-arms.json";
 const scoop = "big-hall.json";
 
 export const ROBOT: readonly BadFile[] = [
@@ -26,6 +27,27 @@ export const ROBOT: readonly BadFile[] = [
   bad("arms-too-short", "robot.shape.armLengthMm", "arms thicker than long, turned in", (f) => {
     f.robot.shape = { ...f.robot.shape, armLengthMm: 10, armThicknessMm: 30, armAngleDeg: -30 };
   }),
+  bad(
+    "hinge-outside-body",
+    "robot.shape.hingeAsideMm",
+    "hinges beside the body",
+    (f) => (f.robot.shape.hingeAsideMm = 71),
+    hinged,
+  ),
+  bad(
+    "arms-do-not-open",
+    "robot.shape.openAngleDeg",
+    "arms that close outward",
+    (f) => (f.robot.shape.openAngleDeg = -37),
+    hinged,
+  ),
+  bad(
+    "arms-meet",
+    "robot.shape.closedAngleDeg",
+    "hinged arms that cross when closed",
+    (f) => (f.robot.shape.closedAngleDeg = -50),
+    hinged,
+  ),
   bad(
     "scoop-too-thick",
     "robot.shape.sideThicknessMm",
