@@ -89,6 +89,11 @@ export class Entrant {
     return this.finalBatches.length > 0;
   }
 
+  /** Scores of the fresh trials 0, 1, … in order. */
+  get freshScores(): readonly number[] {
+    return this.finalBatches.flatMap((batch) => [...this.#scoresOf(batch)]);
+  }
+
   /** What its figures are made of: fresh trials where there are any. */
   get batches(): readonly TrialBatch[] {
     return this.isFresh ? this.finalBatches : this.raceBatches;
@@ -101,7 +106,7 @@ export class Entrant {
     // A batch is never taken away, and a fresh one never comes back to the race's.
     const seen = this.raceBatches.length + this.finalBatches.length;
     if (this.#known?.batches !== seen) {
-      const scores = this.isFresh ? batches.flatMap((batch) => [...this.#scoresOf(batch)]) : this.scores;
+      const scores = this.isFresh ? this.freshScores : this.scores;
       const figures = { summary: summarise(batches), figure: figureOf(scores) };
       this.#known = { batches: seen, figures };
     }

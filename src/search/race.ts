@@ -4,11 +4,14 @@ import { Budget } from "./budget.ts";
 import { clearlyWorse } from "./elimination.ts";
 import { byMean, byMoves, byPromise, byTime, type Entrant } from "./entrant.ts";
 import { Field, type Verdict } from "./field.ts";
+import { figureOf } from "./figure.ts";
 import { finalTrials } from "./finalTrials.ts";
 import { LeaderRefining } from "./leaderRefining.ts";
 import { FIRST_LOOK, looksUpTo, searchSeed } from "./looks.ts";
+import type { Objective } from "./objective.ts";
 import type { RaceSettings } from "./raceSettings.ts";
 import { makeAll, type RaceAnswer, type Racing, runSpans, type TrialSpan } from "./raceWork.ts";
+import { isTie } from "./tie.ts";
 
 /** What is under way. */
 export type RaceStage = "first-look" | "widening" | "racing" | "refining" | "final" | "over";
@@ -81,9 +84,11 @@ export class Race {
     return this.#field.leader;
   }
 
-  /** Settled when the final begins; before, as it stands. */
+  /** Settled when the final begins; before, as it stands. Fresh trials cannot change the winner, but can tell it from a tie. */
   get verdict(): Verdict {
-    return this.#settled ?? this.#field.verdict;
+    const { ties, winner } = this.#settled ?? this.#field.verdict;
+    if (winner === null || !winner.isFresh) return { ties, winner };
+    return { winner, ties: ties.filter((tie) => !isOutrun(tie, winner, this.settings.objective)) };
   }
 
   get isSettled(): boolean {
@@ -298,6 +303,13 @@ export class Race {
     const { rivals } = this;
     return [...new Set([...winner, ...tied, ...ends, ...(rivals ? [rivals.sensing, rivals.blind] : [])])];
   }
+}
+
+/** Whether the fresh trials of both tell that an entrant is worse than the winner. */
+function isOutrun(entrant: Entrant, winner: Entrant, objective: Objective): boolean {
+  if (entrant === winner || !entrant.isFresh) return false;
+  const [its, best] = [entrant.freshScores, winner.freshScores];
+  return objective.isBetter(figureOf(best).value, figureOf(its).value) && !isTie(best, its);
 }
 
 /** The first of each variant: its other speeds and dials are what refining looks at anyway. */

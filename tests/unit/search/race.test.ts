@@ -4,6 +4,7 @@ import type { Entrant } from "../../../src/search/entrant.ts";
 import { Field } from "../../../src/search/field.ts";
 import { looksUpTo, searchSeed } from "../../../src/search/looks.ts";
 import { EVERY_BALL } from "../../../src/search/objective.ts";
+import { isTie } from "../../../src/search/tie.ts";
 import { coinProject, coinRoutine, raceCoins, runCoins } from "../../support/pretendRace.ts";
 
 const rateOf = (entrant: Entrant | null): number => {
@@ -53,6 +54,21 @@ describe("a race", () => {
     const rough = raceCoins([0.95, 0.6], { mostTrials: 8, moves: (n) => 9 - 2 * n, seed: 2 });
     expect(rough.ties.map(({ id }) => id)).toEqual(["coin1", "coin0"]);
     expect(rough.winner?.id).toBe("coin0");
+  });
+
+  it("takes out of a tie what the fresh trials tell from the winner", () => {
+    let outrun = 0;
+    for (let seed = 1; seed <= 60; seed++) {
+      const race = raceCoins([0.9, 0.6, 0.85], { mostTrials: 30, seed });
+      const { winner, ties } = race;
+      for (const each of race.entrants.filter((entrant) => entrant.isFresh && entrant !== winner)) {
+        const isWorse = (each.figures?.figure.value ?? 0) < (winner?.figures?.figure.value ?? 0);
+        const isTold = isWorse && !isTie(winner?.freshScores ?? [], each.freshScores);
+        if (isTold) expect(ties).not.toContain(each);
+        if (isTold && isTie(race.leader?.scores ?? [], each.scores)) outrun++;
+      }
+    }
+    expect(outrun).toBeGreaterThan(0);
   });
 
   it("gives the trade-off fronts fresh trials too", () => {
