@@ -97,11 +97,20 @@ export class Field {
     return { ties, winner: leader.mean > 0 ? (near ?? leader) : leader };
   }
 
-  /** The front of cost and mean score in the race among all that can be run, cheapest first. */
+  /**
+   * The front of cost and worth among all that can be run, cheapest first. Worth is what the figures promise at least:
+   * the luck of a few trials does not put anyone on it.
+   */
   front(cost: (entrant: Entrant) => number): readonly Entrant[] {
-    const sign = this.#objective.isBetter(1, 0) ? 1 : -1;
-    const runnable = this.#entrants.filter(({ status, trials }) => status !== "failed" && trials > 0);
-    const offers = runnable.map((entrant) => ({ entrant, cost: cost(entrant), worth: sign * entrant.mean }));
+    const isHigher = this.#objective.isBetter(1, 0);
+    const offers = this.#entrants.flatMap((entrant) => {
+      const { status, figures } = entrant;
+      if (status === "failed" || figures === null) return [];
+      const { value, low, high } = figures.figure;
+      // What never works is no offer, however cheap.
+      if (isHigher && value === 0) return [];
+      return [{ entrant, cost: cost(entrant), worth: isHigher ? low : -high }];
+    });
     return tradeOffFront(offers).map(({ entrant }) => entrant);
   }
 

@@ -57,6 +57,19 @@ describe("the ranking", () => {
     expect(await list.getByRole("listitem").count()).toBeGreaterThan(0);
   });
 
+  it("shows what less time and fewer moves cost, and opens a routine from there", async () => {
+    const page = await openApp();
+    const card = page.getByRole("region", { name: "Quicker or simpler" });
+    expect(await card.getByRole("img", { name: "What less time costs" }).count()).toBe(1);
+    const points = card.getByRole("button", { name: /^Open the routine: \d+ moves, / });
+    expect(await points.count()).toBeGreaterThan(1);
+    const title = page.locator("#routine");
+    const before = await title.textContent();
+    await points.first().focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => title.textContent()).not.toBe(before);
+  });
+
   it("goes by another aim when one is chosen", async () => {
     const page = await openApp();
     const list = page.getByRole("region", { name: "Routines, best first" });

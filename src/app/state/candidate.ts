@@ -10,6 +10,8 @@ export interface Candidate {
   readonly routine: Routine;
   readonly durationS: number;
   readonly fitsTime: boolean;
+  /** Moves, or lines of its program: what somebody has to code. */
+  readonly moves: number;
   /** Runs that can be shown by their number: of the page's seed, adjoining, from run 0. */
   readonly batches: readonly TrialBatch[];
   readonly trials: number;
@@ -33,6 +35,7 @@ export function newCandidate(project: Project, routine: Routine): Candidate {
     routine,
     durationS,
     fitsTime: durationS <= project.rules.timeLimitS,
+    moves: routine.moves.length,
     batches: [],
     trials: 0,
     summary: null,

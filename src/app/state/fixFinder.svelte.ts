@@ -1,6 +1,7 @@
 import type { FixList } from "../../jobs/fixes.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
+import { Work } from "./work.svelte.ts";
 import type { Workers } from "./workers.ts";
 
 /** Runs of the routine as it is and with each change: differences of about five in a hundred can be told. */
@@ -10,10 +11,9 @@ const FIX_TRIALS = 300;
 export class FixFinder {
   result = $state.raw<FixList | null>(null);
   status = $state<"idle" | "running" | "done" | "stopped" | "failed">("idle");
-  doneFrac = $state(0);
+  readonly work = new Work();
   fault = $state("");
   readonly #pool: Workers;
-  #abort = new AbortController();
 
   constructor(pool: Workers) {
     this.#pool = pool;
@@ -21,38 +21,27 @@ export class FixFinder {
 
   async find(project: Project, routine: Routine, seed: number): Promise<void> {
     this.clear();
-    const abort = new AbortController();
-    this.#abort = abort;
+    const work = this.work.begin();
     this.status = "running";
-    const onProgress = (doneFrac: number) => {
-      if (!abort.signal.aborted) this.doneFrac = doneFrac;
-    };
     try {
       // Fetched when first needed: the page opens sooner without it.
       const { findFixes } = await import("../../jobs/fixes.ts");
-      const options = { seed, trials: FIX_TRIALS, signal: abort.signal, onProgress };
+      const options = { seed, trials: FIX_TRIALS, ...work };
       const found = await findFixes(this.#pool, project, routine, options);
-      if (abort !== this.#abort) return;
+      if (!this.work.owns(work.signal)) return;
       this.result = found;
       this.status = found.status;
     } catch (reason) {
-      if (abort !== this.#abort) return;
+      if (!this.work.owns(work.signal)) return;
       this.fault = reason instanceof Error ? reason.message : String(reason);
       this.status = "failed";
     }
   }
 
-  /** Stops; what is known by then is shown. */
-  cancel(): void {
-    this.#abort.abort();
-  }
-
   /** Forgets everything: it was about another routine. */
   clear(): void {
-    this.#abort.abort();
-    this.#abort = new AbortController();
+    this.work.drop();
     this.result = null;
     this.status = "idle";
-    this.doneFrac = 0;
   }
 }

@@ -81,13 +81,14 @@ function candidatesOf(race: Race): readonly Candidate[] {
 const shown = new WeakMap<Entrant, Candidate>();
 
 function candidateOf({ settings }: Race, entrant: Entrant, isTied: boolean): Candidate {
-  const { routine, durationS, fitsTime, isFresh, figures, status, fault } = entrant;
+  const { routine, durationS, fitsTime, moves, isFresh, figures, status, fault } = entrant;
   // With the clock stopped early, a run is not the one that would be shown.
   const canBeShown = isFresh && settings.objective.bySecondS === null;
   const now: Candidate = {
     routine,
     durationS,
     fitsTime,
+    moves,
     batches: canBeShown ? entrant.finalBatches : [],
     trials: figures?.summary.trials ?? 0,
     summary: figures?.summary ?? null,

@@ -24,6 +24,7 @@ export class Ranking {
   /** Trade-offs between time or moves and success. */
   fronts = $state.raw<Fronts>(NO_FRONTS);
   status = $state<RankingStatus>("idle");
+  readonly paused = $derived(this.status === "paused");
   /** What is being done, in words. */
   doing = $state("");
   /** Share of this work that is done, 0 … 1; null while that cannot be said. */

@@ -3,6 +3,7 @@ import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import type { PushField } from "../../plan/push/pushField.ts";
 import type { ZoneMap } from "../../view/zoneMap.ts";
+import { Work } from "./work.svelte.ts";
 import type { Workers } from "./workers.ts";
 
 /** Runs looked at. */
@@ -16,7 +17,7 @@ export type Layer = (typeof LAYERS)[number];
 export class WeakSpots {
   result = $state.raw<Weakness | null>(null);
   status = $state<"idle" | "running" | "done" | "stopped" | "failed">("idle");
-  doneFrac = $state(0);
+  readonly work = new Work();
   fault = $state("");
   layer = $state<Layer>("heat");
   /** The map of the layer; null where there is none yet. */
@@ -27,7 +28,6 @@ export class WeakSpots {
   readonly #pool: Workers;
   #project: Project | null = null;
   #routine: Routine | null = null;
-  #abort = new AbortController();
 
   constructor(pool: Workers) {
     this.#pool = pool;
@@ -42,21 +42,17 @@ export class WeakSpots {
     this.#project = project;
     this.#routine = routine;
     this.status = "running";
-    const abort = new AbortController();
-    this.#abort = abort;
-    const onProgress = (doneFrac: number) => {
-      if (!abort.signal.aborted) this.doneFrac = doneFrac;
-    };
+    const work = this.work.begin();
     try {
       // Fetched when first needed: the page opens sooner without it.
       const { findWeakness } = await import("../../jobs/weakness.ts");
-      const options = { seed, trials: WEAK_TRIALS, signal: abort.signal, onProgress };
+      const options = { seed, trials: WEAK_TRIALS, ...work };
       const found = await findWeakness(this.#pool, project, routine, options);
-      if (abort !== this.#abort) return;
+      if (!this.work.owns(work.signal)) return;
       this.result = found;
       this.status = found.status;
     } catch (reason) {
-      if (abort !== this.#abort) return;
+      if (!this.work.owns(work.signal)) return;
       this.fault = reason instanceof Error ? reason.message : String(reason);
       this.status = "failed";
     }
@@ -73,19 +69,12 @@ export class WeakSpots {
     if (project === this.#fieldOf) this.field = field;
   }
 
-  /** Stops; what is known by then is shown. */
-  cancel(): void {
-    this.#abort.abort();
-  }
-
   clear(): void {
-    this.#abort.abort();
-    this.#abort = new AbortController();
+    this.work.drop();
     this.result = null;
     this.#project = null;
     this.#routine = null;
     this.status = "idle";
-    this.doneFrac = 0;
   }
 }
 

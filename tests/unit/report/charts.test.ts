@@ -6,6 +6,7 @@ import { lossChart } from "../../../src/report/charts/lossChart.ts";
 import { linearScale } from "../../../src/report/charts/scale.ts";
 import { svgOf } from "../../../src/report/charts/svg.ts";
 import { timeChart } from "../../../src/report/charts/timeChart.ts";
+import { tradeChart } from "../../../src/report/charts/tradeChart.ts";
 import { lossesByMove } from "../../../src/score/lossCounts.ts";
 import { timeToHome, whenToStop } from "../../../src/score/timeToHome.ts";
 import { fateBatch } from "../../support/fates.ts";
@@ -33,12 +34,22 @@ const fix = (title: string, value: number, verdict: Fix["verdict"]): Fix => ({
 });
 const FIXES = [fix("a pusher 20 mm wider", 0.09, "helps"), fix('slower <"&">', -0.02, "not told apart")];
 
+const TRADES = [0.2, 0.5, 0.64].map((value, i) => ({
+  cost: 40 * (i + 1),
+  figure: { value, low: value - 0.04, high: value + 0.04, trials: 500 },
+  isFresh: i > 0,
+  words: `${40 * (i + 1)} s, ${100 * value} of 100 runs`,
+}));
+const TRADE_FACTS = { title: "What less time costs", costTitle: "seconds", worthTitle: "runs of 100" };
+
 const DRAWINGS: readonly (readonly [string, Drawing])[] = [
   ["time", timeChart(timeToHome(fates, 60), stop)],
   ["losses", lossChart(lossesByMove(fates), 4)],
   ["no losses", lossChart([], 4)],
   ["fixes", fixChart(FIXES)],
   ["no fixes", fixChart([])],
+  ["trades", tradeChart({ ...TRADE_FACTS, limit: { cost: 130, words: "time allowed" } }, TRADES)],
+  ["no trades", tradeChart(TRADE_FACTS, [])],
 ];
 
 const textsOf = ({ shapes }: Drawing): string[] =>
@@ -142,5 +153,25 @@ describe("a scale", () => {
   test("is straight, and may run downward", () => {
     const { at } = linearScale([0, 100], [300, 20]);
     expect([at(0), at(50), at(100)]).toEqual([300, 160, 20]);
+  });
+});
+
+describe("a trade-off", () => {
+  const { shapes, spots, description } = tradeChart(TRADE_FACTS, TRADES);
+
+  test("goes up and to the right, with a spot on every dot", () => {
+    const dots = shapes.flatMap((shape) => (shape.kind === "dot" ? [shape] : []));
+    expect(dots.map(({ fill }) => fill)).toEqual(["open", "full", "full"]);
+    expect(spots.map(({ xPx, yPx }) => [xPx, yPx])).toEqual(dots.map(({ xPx, yPx }) => [xPx, yPx]));
+    for (const [i, { xPx, yPx }] of spots.entries()) {
+      const before = spots[i - 1];
+      if (before === undefined) continue;
+      expect(xPx).toBeGreaterThan(before.xPx);
+      expect(yPx).toBeLessThan(before.yPx);
+    }
+  });
+
+  test("is told in words", () => {
+    expect(description).toContain("40 s, 20 of 100 runs; 80 s, 50 of 100 runs");
   });
 });

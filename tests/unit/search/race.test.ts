@@ -73,14 +73,10 @@ describe("a race", () => {
 
   it("gives the trade-off fronts fresh trials too", () => {
     // The more moves, the better.
-    const race = raceCoins([0.05, 0.3, 0.6, 0.95], { mostTrials: 200, moves: (n) => 1 + n });
-    expect(race.front(({ moves }) => moves).map(({ id }) => id)).toEqual([
-      "coin0",
-      "coin1",
-      "coin2",
-      "coin3",
-    ]);
-    for (const entrant of race.entrants) expect(entrant.finalBatches.at(-1)?.to).toBe(200);
+    const race = raceCoins([0, 0.2, 0.5, 0.95], { mostTrials: 200, moves: (n) => 1 + n });
+    // What never works is no offer.
+    expect(race.front(({ moves }) => moves).map(({ id }) => id)).toEqual(["coin1", "coin2", "coin3"]);
+    for (const entrant of race.entrants.slice(1)) expect(entrant.finalBatches.at(-1)?.to).toBe(200);
     expect(rateOf(race.winner)).toBeGreaterThan(0.85);
   });
 

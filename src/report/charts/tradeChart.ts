@@ -1,0 +1,138 @@
+import type { Rate } from "../../num/interval.ts";
+import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
+import { linearScale, type Scale } from "./scale.ts";
+
+const WIDTH_PX = 640;
+const HEIGHT_PX = 320;
+const LEFT_PX = 52;
+const RIGHT_PX = 24;
+const TOP_PX = 30;
+const BOTTOM_PX = 44;
+const DOT_PX = 6;
+
+/** One routine of a trade-off. */
+export interface Trade {
+  readonly cost: number;
+  /** In [0, 1]. */
+  readonly figure: Rate;
+  /** Figures from fresh runs. */
+  readonly isFresh: boolean;
+  /** The point in words. */
+  readonly words: string;
+}
+
+/** What the chart is about. */
+export interface TradeFacts {
+  readonly title: string;
+  /** Along x, with its unit. */
+  readonly costTitle: string;
+  /** Up y, in hundredths. */
+  readonly worthTitle: string;
+  /** A cost that must not be passed, and its name. */
+  readonly limit?: { readonly cost: number; readonly words: string };
+}
+
+/** Where a trade-off's points lie, to be pointed at: in the order of the trades. */
+export interface TradeChart extends Drawing {
+  readonly spots: readonly { readonly xPx: number; readonly yPx: number; readonly words: string }[];
+}
+
+/** What more of a cost buys: a stair from point to point, each with the line of its interval. Open dots have had few runs. */
+export function tradeChart(facts: TradeFacts, trades: readonly Trade[]): TradeChart {
+  const { limit } = facts;
+  const most = Math.max(1, limit?.cost ?? 0, ...trades.map(({ cost }) => cost));
+  const x = linearScale([0, 1.05 * most], [LEFT_PX, WIDTH_PX - RIGHT_PX], 6);
+  const y = linearScale([0, 100], [HEIGHT_PX - BOTTOM_PX, TOP_PX]);
+  const spots = trades.map(({ cost, figure, words }) => ({
+    xPx: x.at(cost),
+    yPx: y.at(100 * figure.value),
+    words,
+  }));
+  return {
+    widthPx: WIDTH_PX,
+    heightPx: HEIGHT_PX,
+    title: facts.title,
+    description:
+      trades.length === 0
+        ? "Nothing is known yet."
+        : `From cheap to dear: ${trades.map(({ words }) => words).join("; ")}.`,
+    shapes: [
+      ...axes(facts, x, y),
+      ...(limit ? limitMark(limit, x) : []),
+      ...(trades.length > 1 ? [lineOf(stair(spots), "soft", 1.5, [5, 4])] : []),
+      ...trades.flatMap(({ cost, figure, isFresh }): Shape[] => [
+        lineOf(
+          [
+            [x.at(cost), y.at(100 * figure.low)],
+            [x.at(cost), y.at(100 * figure.high)],
+          ],
+          "soft",
+          1.5,
+        ),
+        {
+          kind: "dot",
+          xPx: x.at(cost),
+          yPx: y.at(100 * figure.value),
+          radiusPx: DOT_PX,
+          fill: isFresh ? "full" : "open",
+        },
+      ]),
+    ],
+    spots,
+  };
+}
+
+/** Whoever may spend as much as the next point costs has it; until then, the one before. */
+function stair(spots: TradeChart["spots"]): (readonly [number, number])[] {
+  return spots.flatMap(({ xPx, yPx }, i) => {
+    const before = spots[i - 1];
+    return before === undefined ? [[xPx, yPx] as const] : [[xPx, before.yPx] as const, [xPx, yPx] as const];
+  });
+}
+
+function axes({ costTitle, worthTitle }: TradeFacts, x: Scale, y: Scale): readonly Shape[] {
+  const foot = HEIGHT_PX - BOTTOM_PX;
+  const right = WIDTH_PX - RIGHT_PX;
+  return [
+    ...y.ticks.flatMap((tick): Shape[] => [
+      lineOf(
+        [
+          [LEFT_PX, y.at(tick)],
+          [right, y.at(tick)],
+        ],
+        "faint",
+        1,
+      ),
+      textAt(LEFT_PX - 8, y.at(tick) + TEXT_PX / 3, String(tick), "end", "soft"),
+    ]),
+    ...x.ticks.flatMap((tick): Shape[] => [
+      lineOf(
+        [
+          [x.at(tick), foot],
+          [x.at(tick), foot + 5],
+        ],
+        "soft",
+        1,
+      ),
+      textAt(x.at(tick), foot + 20, String(tick), "middle", "soft"),
+    ]),
+    textAt(LEFT_PX - 40, TOP_PX - 12, worthTitle, "start", "soft"),
+    textAt(right, foot + 38, costTitle, "end", "soft"),
+  ];
+}
+
+function limitMark(limit: { readonly cost: number; readonly words: string }, x: Scale): readonly Shape[] {
+  const at = x.at(limit.cost);
+  return [
+    lineOf(
+      [
+        [at, TOP_PX],
+        [at, HEIGHT_PX - BOTTOM_PX],
+      ],
+      "soft",
+      1.5,
+      [2, 3],
+    ),
+    textAt(at, TOP_PX - 12, limit.words, "middle"),
+  ];
+}
