@@ -2,26 +2,16 @@ import { type Browser, launch } from "puppeteer-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { browserPath } from "../support/browsers.ts";
 import { baseUrl, openPage } from "../support/page.ts";
-import {
-  answersOfNode,
-  askInPage,
-  builtWorker,
-  fieldNames,
-  loadField,
-  requestsFor,
-  someRoutines,
-} from "../support/workerInPage.ts";
+import { askedOf, askInPage, builtWorker, fieldNames } from "../support/workerInPage.ts";
 
 // Any text of the same server will do as the page: the worker runs without the rest of the application.
 
 describe("Chromium and Node", () => {
   it.each(fieldNames)("run the same trials, bit for bit: %s", async (name) => {
-    const project = loadField(name);
-    const routines = someRoutines(project, 6);
+    const { requests, answers } = askedOf(name, 6);
     const worker = builtWorker();
     const page = await openPage(worker);
-    const answers = await page.evaluate(askInPage, { worker, requests: requestsFor(project, routines) });
-    expect(answers).toEqual(answersOfNode(project, routines));
+    expect(await page.evaluate(askInPage, { worker, requests })).toEqual(answers);
   });
 });
 
@@ -37,13 +27,12 @@ describe("Firefox and Node", () => {
   });
 
   it.each(fieldNames)("run the same trials, bit for bit: %s", async (name) => {
-    const project = loadField(name);
-    const routines = someRoutines(project, 4);
+    const { requests, answers } = askedOf(name, 4);
     const worker = builtWorker();
     const page = await firefox.newPage();
     await page.goto(baseUrl + worker);
-    const answers = await page.evaluate(askInPage, { worker, requests: [...requestsFor(project, routines)] });
+    const told = await page.evaluate(askInPage, { worker, requests: [...requests] });
     await page.close();
-    expect(answers).toEqual(answersOfNode(project, routines));
+    expect(told).toEqual(answers);
   });
 });

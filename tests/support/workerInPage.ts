@@ -15,6 +15,8 @@ import { top } from "./sourceCheck.ts";
 
 const SEED = 20;
 const TRIALS = 60;
+/** Routines of each field. */
+const ROUTINES = 6;
 
 /** The worker program as it was built, below the base URL. */
 export function builtWorker(): string {
@@ -32,13 +34,13 @@ export function loadField(name: string): Project {
 }
 
 /** A few routines, from everywhere in the list. */
-export function someRoutines(project: Project, count: number): readonly Routine[] {
+function someRoutines(project: Project): readonly Routine[] {
   const routines = generateRoutines(project);
-  return routines.filter((_, i) => i % Math.ceil(routines.length / count) === 0);
+  return routines.filter((_, i) => i % Math.ceil(routines.length / ROUTINES) === 0);
 }
 
 /** Trials, a recording and the coverage of each routine. */
-export function requestsFor(project: Project, routines: readonly Routine[]): readonly Request[] {
+function requestsFor(project: Project, routines: readonly Routine[]): readonly Request[] {
   return routines.flatMap((routine, i): Request[] => {
     const tasks: Request["task"][] = [
       { kind: "stress", seed: SEED, from: 0, to: TRIALS },
@@ -55,16 +57,41 @@ export function requestsFor(project: Project, routines: readonly Routine[]): rea
   });
 }
 
-/** What Node says to the same requests, as plain JSON. */
-export function answersOfNode(project: Project, routines: readonly Routine[]): readonly unknown[] {
-  return routines.flatMap((routine) => {
-    const plan = compileTrial(project, routine);
-    return [
-      runBatch(plan, SEED, 0, TRIALS),
-      recordTrial(plan, SEED, TRIALS),
-      coverageOf(project, routine),
-    ].map(plainly);
-  });
+/** What Node says to the requests of one routine, as plain JSON. */
+function answersOfNode(project: Project, routine: Routine): readonly unknown[] {
+  const plan = compileTrial(project, routine);
+  return [runBatch(plan, SEED, 0, TRIALS), recordTrial(plan, SEED, TRIALS), coverageOf(project, routine)].map(
+    plainly,
+  );
+}
+
+export interface Asked {
+  readonly requests: readonly Request[];
+  /** What Node says to them. */
+  readonly answers: readonly unknown[];
+}
+
+/** Node's part, worked out once for all browsers: routines with their answers, by field. */
+const known = new Map<
+  string,
+  readonly { readonly routine: Routine; readonly answers: readonly unknown[] }[]
+>();
+
+/** Requests about so many of a shipped field's routines, at most `ROUTINES`, and Node's answers. */
+export function askedOf(name: string, count: number): Asked {
+  const project = loadField(name);
+  const cases =
+    known.get(name) ??
+    someRoutines(project).map((routine) => ({ routine, answers: answersOfNode(project, routine) }));
+  known.set(name, cases);
+  const chosen = cases.slice(-count);
+  return {
+    requests: requestsFor(
+      project,
+      chosen.map(({ routine }) => routine),
+    ),
+    answers: chosen.flatMap(({ answers }) => answers),
+  };
 }
 
 function plainly(value: unknown): unknown {
