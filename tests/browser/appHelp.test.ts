@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { ready } from "../support/appPage.ts";
+import { linkToRun, ready } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
 
 describe("a first visit", () => {
@@ -26,7 +26,7 @@ describe("a first visit", () => {
 
 describe("without a network", () => {
   it("the page opens and runs after a first visit", async () => {
-    const page = await openPage();
+    const page = await openPage(await linkToRun());
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await page.context().setOffline(true);

@@ -3,8 +3,7 @@ import { join } from "node:path";
 import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { goTo, openApp, openStep, ready, secondOf } from "../support/appPage.ts";
-import { openPage } from "../support/page.ts";
+import { goTo, openApp, openRanked, openStep, ready, secondOf } from "../support/appPage.ts";
 import { top } from "../support/sourceCheck.ts";
 
 const STEPS = ["Zone", "Robot", "Routines", "Watch", "Weak spots"] as const;
@@ -62,9 +61,25 @@ async function expectColours(page: Page, shares: Readonly<Record<string, number>
   await expect.poll(tooRare).toEqual([]);
 }
 
+/** Run in the page before its own scripts. */
+function withoutWebGl(): void {
+  for (const kind of [HTMLCanvasElement, OffscreenCanvas]) {
+    const original = kind.prototype.getContext as (
+      this: unknown,
+      type: string,
+      ...rest: unknown[]
+    ) => unknown;
+    Object.assign(kind.prototype, {
+      getContext(this: unknown, type: string, ...rest: unknown[]) {
+        return type.startsWith("webgl") ? null : original.call(this, type, ...rest);
+      },
+    });
+  }
+}
+
 describe.each(["light", "dark"] as const)("the page in the %s theme", (colorScheme) => {
   it("has nothing for axe to find, closed or opened up", async () => {
-    const page = await openApp({ colorScheme });
+    const page = await openRanked({ colorScheme });
     for (const step of STEPS) {
       await goTo(page, step);
       expect(await findings(page)).toEqual([]);
@@ -102,23 +117,7 @@ describe("the drawing", () => {
   });
 
   it("is drawn without WebGL too", async () => {
-    const page = await openPage("", { colorScheme: "light" });
-    await page.addInitScript(() => {
-      for (const kind of [HTMLCanvasElement, OffscreenCanvas]) {
-        const original = kind.prototype.getContext as (
-          this: unknown,
-          type: string,
-          ...rest: unknown[]
-        ) => unknown;
-        Object.assign(kind.prototype, {
-          getContext(this: unknown, type: string, ...rest: unknown[]) {
-            return type.startsWith("webgl") ? null : original.call(this, type, ...rest);
-          },
-        });
-      }
-    });
-    await page.reload();
-    await ready(page);
+    const page = await openApp({ colorScheme: "light" }, withoutWebGl);
     await expectColours(page, FLOOR_AND_WEDGE);
   });
 
@@ -145,7 +144,7 @@ describe("the drawing", () => {
 
 describe("small and large screens", () => {
   it("never need scrolling sideways", async () => {
-    const page = await openApp();
+    const page = await openRanked();
     for (const step of STEPS) {
       await goTo(page, step);
       await openEverything(page);

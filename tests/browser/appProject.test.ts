@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { goTo, openStep, ready, runOf } from "../support/appPage.ts";
+import { goTo, openApp, openStep, ready, runOf } from "../support/appPage.ts";
 import { baseUrl, openPage } from "../support/page.ts";
 
 const WIDTH = "From left to right, inside";
@@ -69,7 +69,8 @@ describe("a project under edit", () => {
 
 describe("a link", () => {
   it("opens the very run that was on screen, in a browser that knows nothing of it", async () => {
-    const page = await openStep("Zone");
+    const page = await openApp();
+    await goTo(page, "Zone");
     await type(page, WIDTH, "1150");
     await kept(page);
     await goTo(page, "Watch");

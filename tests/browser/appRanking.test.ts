@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { openApp, pictureOf, ready } from "../support/appPage.ts";
+import { openApp, openRanked, pictureOf, ready } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
 
 const RATE = /\d+(\.\d)? of 100 runs \(likely between \d+ and \d+\)/;
 
 describe("the ranking", () => {
   it("appears by itself, best first, with rate and range in words", async () => {
-    const page = await openApp();
+    const page = await openRanked();
     const rows = page.getByRole("region", { name: "Routines, best first" }).getByRole("listitem");
     const texts = (await rows.allInnerTexts()).map((text) => text.replace(/\s+/g, " "));
     expect(texts.length).toBeGreaterThanOrEqual(5);

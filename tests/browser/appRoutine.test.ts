@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { openApp } from "../support/appPage.ts";
+import { openRanked } from "../support/appPage.ts";
 
 describe("a routine changed by hand", () => {
   it("is scored on the same placements, undone, kept as a variant and found again after a reload", async () => {
-    const page = await openApp({ viewport: { width: 1400, height: 900 } });
+    const page = await openRanked({ viewport: { width: 1400, height: 900 } });
     await page.getByRole("button", { name: "Change it by hand" }).click();
     await page.getByRole("heading", { name: "Your own" }).waitFor();
     await page.getByLabel("Its name").fill("Our first");

@@ -1,12 +1,32 @@
 import type { BrowserContextOptions, Page } from "playwright-core";
+import { linkHash } from "../../src/app/project/link.ts";
+import { SEED } from "../../src/app/state/seed.ts";
 import { openPage } from "./page.ts";
+import { shippedText } from "./projectFiles.ts";
+
+/** A routine of the usual zone that the links of the tests choose. */
+const ROUTINE = "herd-all-c0-q-b-v60";
+
+/** The address, below the base URL, of a run of the usual zone: what a team gets that copies a link to it. */
+export function linkToRun(run = 0): Promise<string> {
+  return linkHash(shippedText("usual-zone.json"), { routine: ROUTINE, seed: SEED, run, timeS: 0 });
+}
 
 /**
- * The app, opened and ready: the first look at the routines is over, the best one is chosen and its run loaded. The
- * ranking is stopped there, so that ranks hold still and the machine is free for the test.
+ * The app, opened by a link: its routine is chosen and the run loaded. The ranking is stopped before its first round, so
+ * that the machine is free for the test.
  */
-export async function openApp(options: BrowserContextOptions = {}): Promise<Page> {
-  const page = await openPage("", options);
+export async function openApp(options: BrowserContextOptions = {}, before?: () => void): Promise<Page> {
+  return openChosen(await linkToRun(), options, before);
+}
+
+/** The app as a first visit finds it after the first look at all routines, the best one chosen; the ranking is stopped there. */
+export function openRanked(options: BrowserContextOptions = {}): Promise<Page> {
+  return openChosen("", options);
+}
+
+async function openChosen(path: string, options: BrowserContextOptions, before?: () => void): Promise<Page> {
+  const page = await openPage(path, options, before);
   await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
   await page.evaluate(() => {
     for (const button of document.querySelectorAll("button")) {

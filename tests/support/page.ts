@@ -12,8 +12,14 @@ const opened: { readonly page: Page; readonly faults: string[] }[] = [];
 /**
  * Opens a page of its own (no storage shared with others) at a path below the base URL. A test in whose course the page
  * throws, or writes an error to its console, fails.
+ *
+ * @param before runs in the page ahead of its own scripts
  */
-export async function openPage(path = "", options: BrowserContextOptions = {}): Promise<Page> {
+export async function openPage(
+  path = "",
+  options: BrowserContextOptions = {},
+  before?: () => void,
+): Promise<Page> {
   connection ??= chromium.connect(inject("chromiumEndpoint"));
   const context = await (await connection).newContext(options);
   const page = await context.newPage();
@@ -25,6 +31,7 @@ export async function openPage(path = "", options: BrowserContextOptions = {}): 
     if (message.type() === "error" && !isIcon) faults.push(message.text());
   });
   opened.push({ page, faults });
+  if (before) await page.addInitScript(before);
   await page.goto(baseUrl + path);
   return page;
 }
