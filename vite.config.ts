@@ -5,6 +5,19 @@ import { directImports } from "./tests/support/directImports.ts";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 
+/**
+ * What does nothing of use here when it is loaded, and would come along unused: half of clipper2-ts, which does not say so,
+ * and what pixi.js signs up for in case someone draws sprite sheets, videos or masks.
+ */
+const treeshake = {
+  moduleSideEffects: [
+    {
+      test: /[\\/]node_modules[\\/](clipper2-ts[\\/]|pixi\.js[\\/]lib[\\/](spritesheet|index\.))/,
+      sideEffects: false,
+    },
+  ],
+};
+
 /** One test project: its files, and what it needs before it starts. */
 function suite(name: string, options: { readonly needs?: readonly string[]; readonly slow?: boolean } = {}) {
   const { needs = [], slow = false } = options;
@@ -31,13 +44,14 @@ export default defineConfig({
   cacheDir: `${here}node_modules/.vite`,
   plugins: [svelte({ configFile: `${here}svelte.config.js` })],
   // Module-level constants stay `const`: as `var`, the bundler's default, they cost the trial a third of its speed.
-  worker: { format: "es", rolldownOptions: { output: { topLevelVar: false } } },
+  worker: { format: "es", rolldownOptions: { treeshake, output: { topLevelVar: false } } },
   build: {
     outDir: `${here}dist/app`,
     emptyOutDir: true,
     target: "es2022",
     // pixi.js alone is above the default of 500 kB.
     chunkSizeWarningLimit: 1000,
+    rolldownOptions: { treeshake },
   },
   server: { fs: { allow: [here] } },
   test: {

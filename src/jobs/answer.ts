@@ -1,23 +1,63 @@
+import { runFates } from "../trial/fates.ts";
 import { recordTrial, runBatch } from "../trial/run.ts";
 import { Known } from "./known.ts";
-import type { Answers, CommonKind, RareKind, Reply, Request, Task, TaskKind, TaskOf } from "./protocol.ts";
+import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol.ts";
 
-type Table<Kinds extends TaskKind> = {
-  readonly [K in Kinds]: (known: Known, task: TaskOf<K>) => Answers[K];
-};
+type Answering<K extends TaskKind> = (known: Known, task: TaskOf<K>) => Answers[K] | Promise<Answers[K]>;
 
-/** What is done for each kind of task that a ranking needs: a function of the subject and the task alone. */
-const ANSWERS: Table<CommonKind> = {
+/**
+ * What is done for each kind of task: a function of the subject and the task alone. Routines and runs are there at once;
+ * everything else is fetched when it is first asked for, so that a page begins to rank sooner.
+ */
+const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
   stress: ({ plan }, { seed, from, to }) => runBatch(plan, seed, from, to),
+  "all-known": ({ knowing }, { seed, from, to }) => runBatch(knowing, seed, from, to),
   record: ({ plan }, { seed, index }) => recordTrial(plan, seed, index),
+  fates: ({ plan }, { seed, from, to }) => runFates(plan, seed, from, to),
   routines: ({ maker }, { ids }) => ids.map((id) => maker.make(id)),
+  coverage: async ({ subject, routine }) => {
+    const { coverageOf } = await import("../score/coverage.ts");
+    return coverageOf(subject.project, routine);
+  },
+  "sure-coverage": async ({ subject, routine }, { bounds }) => {
+    const { sureCoverage } = await import("../score/sureCoverage.ts");
+    return sureCoverage(subject.project, routine, bounds);
+  },
+  "drift-budget": async ({ subject, routine }, { bounds, wantedFrac }) => {
+    const { driftBudget } = await import("../score/driftBudget.ts");
+    return driftBudget(subject.project, routine, bounds, wantedFrac);
+  },
+  worst: async ({ subject, routine }, { request }) => {
+    const { worstPlacement } = await import("../search/worstPlacement.ts");
+    return worstPlacement(subject.project, routine, request);
+  },
+  changes: async ({ subject, routine }) => {
+    const { proposeChanges } = await import("../search/change.ts");
+    return proposeChanges(subject.project, routine);
+  },
+  parts: async ({ subject, routine }, { most }) => {
+    const { partVariants } = await import("../search/routineParts.ts");
+    return partVariants(subject.project, routine, most);
+  },
+  factors: async ({ subject, routine }) => {
+    const { usableFactors } = await import("../search/factors.ts");
+    return usableFactors(subject.project, routine).map(({ id, title }) => ({ id, title }));
+  },
+  "push-field": async ({ subject }) => {
+    const { pushField } = await import("../plan/push/pushField.ts");
+    return pushField(subject.project);
+  },
+  response: async ({ subject, routine }, { request }) => {
+    const { response } = await import("../search/factors.ts");
+    return response(subject.project, routine, request);
+  },
 };
 
-/** What a worker does with a request, browser or Node: a function of its requests alone. One request at a time. */
+/** What a worker does with a request, browser or Node: a function of its requests alone. */
 export class Answerer {
   readonly #known = new Map<number, Known>();
-  #rare: Table<RareKind> | null = null;
 
+  /** Subjects are taken in before this returns, so that requests may come while an earlier one waits for its code. */
   async reply(request: Request): Promise<Reply> {
     const { id, key, subject, forget, task } = request;
     for (const old of forget) this.#known.delete(old);
@@ -25,25 +65,18 @@ export class Answerer {
     try {
       const known = this.#known.get(key);
       if (!known) throw new Error(`the worker was not told what ${key} is about`);
-      return { id, ok: true, answer: await this.#answer(known, task) };
+      return { id, ok: true, answer: await answer(known, task) };
     } catch (fault) {
       return { id, ok: false, fault: fault instanceof Error ? fault.message : String(fault) };
     }
   }
-
-  async #answer(known: Known, task: Task): Promise<Answers[TaskKind]> {
-    if (isCommon(task)) return answer(ANSWERS, known, task);
-    // A ranking is sooner there when the worker's script is short.
-    this.#rare ??= (await import("./rareAnswers.ts")).RARE_ANSWERS;
-    return answer(this.#rare, known, task as TaskOf<RareKind>);
-  }
 }
 
-function isCommon(task: Task): task is TaskOf<CommonKind> {
-  return task.kind in ANSWERS;
-}
-
-function answer<K extends TaskKind>(table: Table<K>, known: Known, task: TaskOf<K>): Answers[TaskKind] {
-  const work: (known: Known, task: TaskOf<K>) => Answers[TaskKind] = table[task.kind as K];
-  return work(known, task);
+function answer<K extends TaskKind>(
+  known: Known,
+  task: Task & { readonly kind: K },
+): Answers[TaskKind] | Promise<Answers[TaskKind]> {
+  const work: (known: Known, task: TaskOf<K>) => Answers[TaskKind] | Promise<Answers[TaskKind]> =
+    ANSWERS[task.kind];
+  return work(known, task as TaskOf<K>);
 }

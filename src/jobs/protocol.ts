@@ -70,9 +70,6 @@ export interface Answers {
 }
 
 export type TaskKind = Task["kind"];
-/** What a ranking needs: done by the first script of a worker. The others' is fetched when it is needed. */
-export type CommonKind = "stress" | "record" | "routines";
-export type RareKind = Exclude<TaskKind, CommonKind>;
 export type TaskOf<K extends TaskKind> = Extract<Task, { readonly kind: K }>;
 
 export interface Request {

@@ -119,6 +119,19 @@ export function withParts(
   return { ...routine, moves };
 }
 
+/** The routine's parts, and the routine with every combination of them: bit i of the index says whether part i is kept. */
+export function partVariants(
+  project: Project,
+  routine: Routine,
+  most: number,
+): { readonly parts: readonly RoutinePart[]; readonly variants: readonly Routine[] } {
+  const cut = routineParts(project, routine, most);
+  const variants = Array.from({ length: 1 << cut.parts.length }, (_, mask) =>
+    withParts(project, routine, cut, mask),
+  );
+  return { parts: cut.parts, variants };
+}
+
 const NO_TURN_RAD = 1e-6;
 const NO_WAY_MM = 1e-3;
 

@@ -2,7 +2,7 @@
 import "pixi.js/unsafe-eval";
 import "pixi.js/graphics";
 import "pixi.js/text";
-import { autoDetectRenderer, type Container, type Renderer } from "pixi.js";
+import { type Container, isWebGLSupported, type Renderer, WebGLRenderer } from "pixi.js";
 
 /**
  * The canvas and its renderer: WebGL, or the plain canvas where there is none. Draws on demand, at most once a frame.
@@ -22,8 +22,11 @@ export class Surface {
   }
 
   static async open(root: Container): Promise<Surface> {
-    const renderer = await autoDetectRenderer({
-      preference: ["webgl", "canvas"],
+    // Chosen here and not by pixi, which would bring its third renderer along.
+    const renderer = isWebGLSupported()
+      ? new WebGLRenderer()
+      : new (await import("./plainRenderer.ts")).CanvasRenderer();
+    await renderer.init({
       skipExtensionImports: true,
       width: 1,
       height: 1,

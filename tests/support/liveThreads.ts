@@ -23,7 +23,11 @@ export function liveThreads(dies: (worker: number, request: number) => boolean =
           if (dies(worker, requests++)) {
             isClosed = true;
             events.died("killed by the test");
-          } else void answerer.reply(copy).then((reply) => events.reply(reply));
+          } else {
+            void answerer.reply(copy).then((reply) => {
+              if (!isClosed) events.reply(reply);
+            });
+          }
         });
       },
       close: () => {
