@@ -3,12 +3,14 @@ import { describe, Findings } from "./findings.ts";
 import type { Parsed } from "./issue.ts";
 import { type JsonValue, readJson } from "./json.ts";
 import { parseBalls } from "./parseBalls.ts";
+import { parseRecord } from "./parseRecord.ts";
 import { MAX_NAME_LENGTH, parseRobot } from "./parseRobot.ts";
 import { parseRoutines } from "./parseRoutines.ts";
 import { parseRules, parseSettings, parseSpread } from "./parseRules.ts";
 import { parseZone } from "./parseZone.ts";
 import type { Project } from "./project.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
+import { EMPTY_RECORD, type TeamRecord } from "./record.ts";
 import type { Routine } from "./routine.ts";
 
 /** The one version of the file format so far. */
@@ -26,13 +28,14 @@ export function parseProject(text: string): Parsed<Project> {
   return parsed.ok ? { ok: true, value: parsed.value.project } : parsed;
 }
 
-/** What a project file holds: the project, and the routines the team wrote itself. */
+/** What a project file holds: the project, the routines the team wrote itself, and what it wrote down. */
 export interface ProjectFile {
   readonly project: Project;
   readonly routines: readonly Routine[];
+  readonly record: TeamRecord;
 }
 
-/** As parseProject, with the own routines. */
+/** As parseProject, with the own routines and the team's record. */
 export function parseProjectFile(text: string): Parsed<ProjectFile> {
   const findings = new Findings();
   const { value, issues } = readJson(text);
@@ -43,11 +46,12 @@ export function parseProjectFile(text: string): Parsed<ProjectFile> {
     return { ok: false, issues: findings.all() };
   }
   fields.number("formatVersion", { min: FORMAT_VERSION, max: FORMAT_VERSION, unit: "" });
-  const file = parseParts(fields, findings);
+  const file = parseParts(fields, findings, true);
   return findings.count === 0 ? { ok: true, value: file } : { ok: false, issues: findings.all() };
 }
 
-function parseParts(fields: Fields, findings: Findings): ProjectFile {
+/** @param whole false for a project that a decision carries along: it has no record of its own */
+function parseParts(fields: Fields, findings: Findings, whole: boolean): ProjectFile {
   const name = fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: "Project" });
   const note = fields.text("note", { maxLength: MAX_NOTE_LENGTH, fallback: "", lines: true });
   const read = <T>(parse: () => T) => readPart(findings, parse);
@@ -58,6 +62,9 @@ function parseParts(fields: Fields, findings: Findings): ProjectFile {
   const spread = parseSpread(fields.child("spread", "optional"));
   const settings = parseSettings(fields.child("settings", "optional"), findings);
   const routines = parseRoutines(fields, findings);
+  const record = whole
+    ? parseRecord(fields, findings, (inner) => parseCarried(inner, findings))
+    : EMPTY_RECORD;
   fields.done();
   const project: Project = {
     name,
@@ -70,8 +77,15 @@ function parseParts(fields: Fields, findings: Findings): ProjectFile {
     settings,
   };
   const sound = { zone: zone.sound, balls: balls.sound, rules: rules.sound, robot: robot.sound };
-  findings.addAll(checkProject(project, sound));
-  return { project, routines };
+  const at = fields.path === "" ? "" : `${fields.path}.`;
+  findings.addAll(checkProject(project, sound).map((issue) => ({ ...issue, path: at + issue.path })));
+  return { project, routines, record };
+}
+
+/** A project within a decision: like a file of its own. */
+function parseCarried(fields: Fields, findings: Findings): ProjectFile {
+  fields.number("formatVersion", { min: FORMAT_VERSION, max: FORMAT_VERSION, unit: "" });
+  return parseParts(fields, findings, false);
 }
 
 interface Part<T> {

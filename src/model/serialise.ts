@@ -4,9 +4,11 @@ import { FORMAT_VERSION } from "./parse.ts";
 import { BALL_PRESETS, PRESET_IDS } from "./presets.ts";
 import { printJson } from "./printJson.ts";
 import type { Project } from "./project.ts";
+import { EMPTY_RECORD, type TeamRecord } from "./record.ts";
 import type { Drift, GroundOutline, Robot, RobotShape } from "./robot.ts";
 import type { Routine } from "./routine.ts";
 import type { Layout } from "./rules.ts";
+import { isEmptyRecord, recordForFile } from "./serialiseRecord.ts";
 import { routinesForFile } from "./serialiseRoutines.ts";
 import { sensorEntry } from "./serialiseSensors.ts";
 import type { PointMm, Zone } from "./zone.ts";
@@ -27,8 +29,12 @@ const BALL = [
 ] as const satisfies readonly (keyof BallKind)[];
 
 /** The project as the text of a file; see projectForFile. */
-export function serialiseProject(project: Project, routines: readonly Routine[] = []): string {
-  return printJson(projectForFile(project, routines));
+export function serialiseProject(
+  project: Project,
+  routines: readonly Routine[] = [],
+  record: TeamRecord = EMPTY_RECORD,
+): string {
+  return printJson(projectForFile(project, routines, record));
 }
 
 /**
@@ -38,7 +44,11 @@ export function serialiseProject(project: Project, routines: readonly Routine[] 
  *
  * @throws RangeError when a number is not finite: such a project cannot be written down.
  */
-export function projectForFile(project: Project, routines: readonly Routine[] = []) {
+export function projectForFile(
+  project: Project,
+  routines: readonly Routine[] = [],
+  record: TeamRecord = EMPTY_RECORD,
+) {
   const { name, note, zone, rules, spread, settings } = project;
   return {
     formatVersion: FORMAT_VERSION,
@@ -55,6 +65,9 @@ export function projectForFile(project: Project, routines: readonly Routine[] = 
     spread: pick(spread, ["frictionFrac", "rollingResistanceFrac", "restitution"]),
     settings: pick(settings, ["clearanceMm", "overrunMm", "speedFracs"]),
     ...(routines.length > 0 ? { routines: routinesForFile(routines) } : {}),
+    ...(isEmptyRecord(record)
+      ? {}
+      : { record: recordForFile(record, (own, theirs): object => projectForFile(own, theirs)) }),
   };
 }
 

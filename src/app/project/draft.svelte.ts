@@ -26,6 +26,8 @@ export class Draft {
   /** The last sound file: what is kept and handed on. */
   readonly file = $derived.by(() => this.#history.present.file);
   readonly routines = $derived.by(() => this.file.routines);
+  /** What the team wrote down beside the project. */
+  readonly record = $derived.by(() => this.file.record);
   readonly name = $derived.by(() => String(this.form.name ?? ""));
   readonly canUndo = $derived.by(() => this.#history.canUndo);
   readonly canRedo = $derived.by(() => this.#history.canRedo);
@@ -107,7 +109,7 @@ export class Draft {
 }
 
 function sound(file: ProjectFile): Version {
-  const form = projectForFile(file.project, file.routines) as unknown as Form;
+  const form = projectForFile(file.project, file.routines, file.record) as unknown as Form;
   return { form, issues: [], project: file.project, file };
 }
 
@@ -117,6 +119,6 @@ export function readForm(form: Form): Parsed<ProjectFile> {
 }
 
 /** All that a run depends on. */
-function runKey({ name: _name, note: _note, routines: _routines, ...rest }: Form): string {
+function runKey({ name: _name, note: _note, routines: _routines, record: _record, ...rest }: Form): string {
   return JSON.stringify(rest);
 }

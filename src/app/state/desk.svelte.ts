@@ -122,6 +122,12 @@ export class Desk {
   /** The last sound project as the text of its file. */
   fileText(): string {
     const file = this.draft?.file;
+    return file ? serialiseProject(file.project, file.routines, file.record) : "";
+  }
+
+  /** The same without what the team wrote down, which is its own: what a link hands on. */
+  linkText(): string {
+    const file = this.draft?.file;
     return file ? serialiseProject(file.project, file.routines) : "";
   }
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { linkHash, readLink } from "../../../src/app/project/link.ts";
+import { EMPTY_RECORD } from "../../../src/model/record.ts";
 import { shippedProject, shippedText } from "../../support/projectFiles.ts";
 
 const shown = { routine: "fan-5", seed: 3, run: 17, timeS: 2.5 };
@@ -9,7 +10,10 @@ describe("a link", () => {
     const hash = await linkHash(shippedText("usual-zone.json"), shown);
     expect(hash).toMatch(/^#w1=[A-Za-z0-9_-]+$/);
     const read = await readLink(hash);
-    expect(read).toEqual({ ok: true, value: { file: { project: shippedProject(), routines: [] }, shown } });
+    expect(read).toEqual({
+      ok: true,
+      value: { file: { project: shippedProject(), routines: [], record: EMPTY_RECORD }, shown },
+    });
   });
 
   it("is checked like any file", async () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { issuesOf } from "../../support/projectFiles.ts";
 import { BALLS } from "./badFiles/balls.ts";
 import { FIELDS } from "./badFiles/fields.ts";
+import { RECORD } from "./badFiles/record.ts";
 import { ROBOT } from "./badFiles/robot.ts";
 import { SENSORS } from "./badFiles/sensors.ts";
 import { TEXT } from "./badFiles/text.ts";
@@ -15,6 +16,7 @@ describe.each([
   ["the robot", ROBOT],
   ["the balls", BALLS],
   ["the sensors", SENSORS],
+  ["the team's record", RECORD],
 ])("what is wrong with %s", (_, cases) => {
   it.each(cases)("$code: $what", ({ text, code, path }) => {
     const issues = issuesOf(text);
@@ -36,7 +38,7 @@ it("every code that the room can report has its bad file here", () => {
     );
   });
   const tested = new Set(
-    [...TEXT, ...FIELDS, ...ZONE, ...ROBOT, ...BALLS, ...SENSORS].map(({ code }) => code),
+    [...TEXT, ...FIELDS, ...ZONE, ...ROBOT, ...BALLS, ...SENSORS, ...RECORD].map(({ code }) => code),
   );
   // Reached only by placement files (parsePlacement.test.ts), by projects that were not read from a file (check.test.ts), and by
   // files with hundreds of faults (parse.test.ts).

@@ -1,0 +1,50 @@
+import type { Project } from "./project.ts";
+import { type Decision, EMPTY_RECORD, type PracticeEntry, type TeamRecord } from "./record.ts";
+import type { Routine } from "./routine.ts";
+
+/** Whether there is nothing to write down. */
+export function isEmptyRecord(record: TeamRecord): boolean {
+  return JSON.stringify(record) === JSON.stringify(EMPTY_RECORD);
+}
+
+/** A team's record as it stands in a project file, empty parts left out; see parseRecord. */
+export function recordForFile(
+  { measurements, practice, decisions }: TeamRecord,
+  inputsForFile: (project: Project, routines: readonly Routine[]) => object,
+) {
+  return {
+    ...(measurements === "" ? {} : { measurements }),
+    ...(practice.length === 0 ? {} : { practice: practice.map(entryForFile) }),
+    ...(decisions.length === 0
+      ? {}
+      : { decisions: decisions.map((each) => decisionForFile(each, inputsForFile)) }),
+  };
+}
+
+/** One practice run as a file holds it. */
+export function entryForFile({ routine, placement, hard, home, timeS, loss, note }: PracticeEntry) {
+  return {
+    routine,
+    placement: placement.map(({ xMm, yMm }) => ({ xMm, yMm })),
+    ...(hard ? { hard } : {}),
+    ...(home === null ? {} : { home }),
+    ...(timeS === null ? {} : { timeS }),
+    ...(loss === "" ? {} : { loss }),
+    ...(note === "" ? {} : { note }),
+  };
+}
+
+function decisionForFile(
+  { date, kind, title, figures, reason, inputs }: Decision,
+  inputsForFile: (project: Project, routines: readonly Routine[]) => object,
+) {
+  const { project, routines, measurements, seed, trials } = inputs;
+  return {
+    ...{ date, kind, title, figures: [...figures], reason },
+    inputs: {
+      project: inputsForFile(project, routines),
+      ...(measurements === "" ? {} : { measurements }),
+      ...{ seed, trials },
+    },
+  };
+}
