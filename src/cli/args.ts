@@ -1,5 +1,6 @@
 import type { Issue, Parsed } from "../model/issue.ts";
 import { nearestWord } from "../model/suggest.ts";
+import { AUDIENCES, type SheetChoice, USUAL_SHEET } from "../report/sheet/sheetFacts.ts";
 import { EVERY_BALL, OBJECTIVE_NAMES, type Objective, objectiveNamed } from "../search/objective.ts";
 import {
   COMMANDS,
@@ -7,6 +8,7 @@ import {
   FLAGS,
   type FlagName,
   type NumberFlag,
+  SHEET_PAGES,
   STEP_FORMS,
   type StepForm,
 } from "./flags.ts";
@@ -48,7 +50,14 @@ export type Invocation =
       readonly otherProject: string | null;
     } & Common &
       Sampling)
-  | ({ readonly command: "sheet"; readonly routine: string; readonly out: string } & Common & Sampling)
+  | ({
+      readonly command: "sheet";
+      readonly routine: string;
+      readonly out: string;
+      readonly choice: SheetChoice;
+      readonly results: string | null;
+    } & Common &
+      Sampling)
   | ({ readonly command: "pockets" } & Common)
   | ({ readonly command: "push"; readonly placement: string; readonly seed: number } & Common)
   | ({
@@ -177,7 +186,17 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       const routine = readRoutine(words, issues);
       const out = words.flags.get("out") ?? "";
       if (out === "") issues.push(flagIssue("missing-flag", "out", "nothing", "Name the file to write."));
-      return { command: "sheet", ...common, routine, out, ...sampling(number, FLAGS.trials.forSheet, cores) };
+      return {
+        command: "sheet",
+        ...common,
+        ...{
+          routine,
+          out,
+          choice: readSheetChoice(words, issues),
+          results: words.flags.get("results") ?? null,
+        },
+        ...sampling(number, FLAGS.trials.forSheet, cores),
+      };
     }
     case "practice":
       return {
@@ -292,13 +311,40 @@ function readAim(words: Words, issues: Issue[]): Objective {
 }
 
 function readForm(words: Words, issues: Issue[]): StepForm {
-  const text = words.flags.get("as") ?? "table";
-  const form = STEP_FORMS.find((each) => each === text);
-  if (form !== undefined) return form;
-  const nearest = nearestWord(text, STEP_FORMS);
-  const remedy = nearest ? `Did you mean ${nearest}?` : "Choose one of these forms.";
-  issues.push(flagIssue("unknown-form", "as", text === "" ? "no value" : text, remedy));
-  return "table";
+  return readWord(words, "as", STEP_FORMS, "table", issues);
+}
+
+function readSheetChoice(words: Words, issues: Issue[]): SheetChoice {
+  const { pages, audience } = USUAL_SHEET;
+  return {
+    pages: readWord(words, "pages", SHEET_PAGES, pages === 1 ? "1" : "2", issues) === "1" ? 1 : 2,
+    audience: readWord(words, "for", AUDIENCES, audience, issues),
+    steps: words.flags.has("with-steps"),
+  };
+}
+
+/** One of a few words; another one is an issue. */
+function readWord<T extends string>(
+  words: Words,
+  name: FlagName,
+  known: readonly T[],
+  usual: T,
+  issues: Issue[],
+): T {
+  const text = words.flags.get(name) ?? usual;
+  const found = known.find((each) => each === text);
+  if (found !== undefined) return found;
+  const nearest = nearestWord(text, known);
+  const remedy = nearest ? `Did you mean ${nearest}?` : "Choose one of these.";
+  issues.push(
+    flagIssue(
+      name === "as" ? "unknown-form" : "unknown-choice",
+      name,
+      text === "" ? "no value" : text,
+      remedy,
+    ),
+  );
+  return usual;
 }
 
 function unknownCommand(name: string): Issue {

@@ -1,5 +1,7 @@
 /** The command line in one table: what args.ts accepts and help.ts prints. */
 
+import { AUDIENCES } from "../report/sheet/sheetFacts.ts";
+
 /** Memory for one number a trial stays far below a gigabyte. */
 const MOST_TRIALS = 1_000_000;
 /** Trial indices are 32 bits of the random streams' counter. */
@@ -9,6 +11,9 @@ const MOST_WORKERS = 64;
 const MOST_PLACEMENTS = 200;
 
 const wholeNumber = (min: number, max: number): string => `a whole number from ${min} to ${max}`;
+
+/** How long a sheet is. */
+export const SHEET_PAGES = ["1", "2"] as const;
 
 /** How the steps for the coder can be written. */
 export const STEP_FORMS = ["table", "csv", "json", "python", "c", "pseudo"] as const;
@@ -97,7 +102,7 @@ export const FLAGS = {
     kind: "text",
     value: "FILE.csv",
     allowed: "a table of practice runs",
-    help: "the table of the runs you made",
+    help: "the table of the runs you made (sheet: instead of those in the project file)",
   },
   out: { kind: "text", value: "FILE", allowed: "a new file", help: "writes it there as well" },
   as: {
@@ -105,6 +110,24 @@ export const FLAGS = {
     value: "FORM",
     allowed: STEP_FORMS.join(", "),
     help: "how to write the steps (table)",
+  },
+  pages: {
+    kind: "text",
+    value: "1|2",
+    allowed: SHEET_PAGES.join(" or "),
+    help: "how long the sheet is (2)",
+  },
+  for: {
+    kind: "text",
+    value: "WHOM",
+    allowed: AUDIENCES.join(", "),
+    help: "whom the sheet is for: engineers, or younger visitors (engineers)",
+  },
+  "with-steps": {
+    kind: "switch",
+    value: "",
+    allowed: "no value",
+    help: "the numbered steps on a page of their own",
   },
   still: {
     kind: "switch",
@@ -246,9 +269,10 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "sheet",
-    usage: "sheet [PROJECT] --routine ID --out FILE.html [--trials N] [--seed S] [--workers W] [--json]",
-    help: "one file for the jury: the way, why this routine, the evidence, where it fails, limits",
-    flags: ["routine", "out", "trials", "seed", "workers", "json"],
+    usage:
+      "sheet [PROJECT] --routine ID --out FILE.html [--pages 1|2] [--for engineers|visitors] [--with-steps] [--results FILE.csv] [--trials N] [--seed S] [--workers W] [--json]",
+    help: "one file for the jury: the way, why this routine, the evidence, practice, decisions, where it fails, limits",
+    flags: ["routine", "out", "pages", "for", "with-steps", "results", "trials", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {

@@ -3,13 +3,8 @@ import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { type Assessment, assess } from "../practice/assess.ts";
 import { type DriftFit, fitDrift } from "../practice/driftFit.ts";
-import {
-  attemptsOf,
-  type PracticeRun,
-  practicePlacements,
-  readRuns,
-  runTable,
-} from "../practice/practiceRuns.ts";
+import { attemptsOf, type PracticeRun, readRuns, runTable } from "../practice/practiceRuns.ts";
+import { practicePlacements } from "../practice/proposed.ts";
 import type { Placement } from "../practice/testPlacements.ts";
 import { brierWords, driftFitWords, updatedWords, verdictWords } from "../report/practiceWords.ts";
 import { outOf100, rangeWords } from "../report/rateWords.ts";

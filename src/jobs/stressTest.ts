@@ -2,8 +2,8 @@ import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { type StressSummary, summarise } from "../score/stress.ts";
 import type { TrialBatch } from "../trial/outcome.ts";
+import type { Workers } from "./catalogue.ts";
 import { chunksOf, unbroken } from "./chunks.ts";
-import type { Pool } from "./pool.ts";
 
 export interface StressOptions {
   readonly seed: number;
@@ -20,7 +20,7 @@ export interface StressResult {
 
 /** Stress-tests one routine in the pool's workers. Rejects when a trial cannot be run; being stopped is a result. */
 export async function stressTest(
-  pool: Pool,
+  pool: Workers,
   project: Project,
   routine: Routine,
   { seed, trials, signal, onProgress }: StressOptions,

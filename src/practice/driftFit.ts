@@ -67,6 +67,11 @@ export function fitDrift(
       0,
     );
   });
+  return driftFitOf(logLikelihoods);
+}
+
+/** The fit for the log-likelihood of each of DRIFT_FACTORS. */
+export function driftFitOf(logLikelihoods: readonly number[]): DriftFit {
   const top = Math.max(...logLikelihoods);
   const likely = DRIFT_FACTORS.filter((_, i) => (logLikelihoods[i] ?? top) >= top - BEHIND);
   return {

@@ -3,9 +3,9 @@ import { parsePlacement } from "../model/parsePlacement.ts";
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { Attempt } from "./assess.ts";
-import { promiseOf, successChance, worstDrawn } from "./promise.ts";
+import { promiseOf, successChance } from "./promise.ts";
 import { readSheet, type SheetRow, sheetIssue, sheetNumber } from "./sheet.ts";
-import { type Placement, testPlacements } from "./testPlacements.ts";
+import type { Placement } from "./testPlacements.ts";
 
 /** A practice run that was made on the real floor. */
 export interface PracticeRun {
@@ -17,27 +17,8 @@ export interface PracticeRun {
   readonly note: string;
 }
 
-/** One in so many proposed placements is one that the routine finds hard. */
-const HARD_SHARE = 4;
-/** Drawn runs among which the hard ones are looked for. */
-const TRIED = 300;
 const LONGEST_S = 3600;
 const LONGEST_NOTE = 400;
-
-/** Placements to practise on: most fill the zone evenly, the last quarter are those on which the routine did worst. */
-export function practicePlacements(
-  project: Project,
-  routine: Routine,
-  count: number,
-  seed: number,
-): { readonly even: readonly Placement[]; readonly hard: readonly Placement[] } {
-  const isFixed = project.rules.layout.kind === "fixed";
-  const hardCount = isFixed ? 0 : Math.floor(count / HARD_SHARE);
-  return {
-    even: testPlacements(project, count - hardCount, seed),
-    hard: hardCount === 0 ? [] : worstDrawn(project, routine, { tried: TRIED, seed, count: hardCount }),
-  };
-}
 
 /** Headings of the table of runs: one pair of columns a ball, then what happened. */
 export function runHeadings(balls: number): readonly string[] {

@@ -44,10 +44,21 @@ export function worstDrawn(
   options: { readonly tried: number; readonly seed: number; readonly count: number },
 ): readonly Placement[] {
   const plan = compileTrial(project, routine);
-  return Array.from({ length: options.tried }, (_, index) => runTrial(plan, options.seed, index))
-    .map(({ placement, delivered }) => ({ placement, home: delivered.filter(Boolean).length }))
+  const runs = Array.from({ length: options.tried }, (_, index) => runTrial(plan, options.seed, index));
+  return worstOf(
+    runs.map(({ placement, delivered }) => ({ placement, home: delivered.filter(Boolean).length })),
+    options.count,
+  );
+}
+
+/** The placements of drawn runs on which fewest balls came home, on whole mm. */
+export function worstOf(
+  runs: readonly { readonly placement: Placement; readonly home: number }[],
+  count: number,
+): readonly Placement[] {
+  return [...runs]
     .sort((a, b) => a.home - b.home)
-    .slice(0, options.count)
+    .slice(0, count)
     .map(({ placement }) =>
       placement.map(({ xMm, yMm }) => ({ xMm: Math.round(xMm), yMm: Math.round(yMm) })),
     );

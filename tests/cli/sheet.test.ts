@@ -1,7 +1,9 @@
-import { mkdtempSync, readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import type { TeamRecord } from "../../src/model/record.ts";
+import { serialiseProject } from "../../src/model/serialise.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { runCommand, runForJson } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
@@ -36,6 +38,45 @@ describe("wedgeward sheet", () => {
     ])
       expect(html).toContain(`<h2>${part}</h2>`);
     expect(html).toContain(`--routine ${routine?.id} --seed 1 --index N`);
+  });
+
+  it("is as long as asked for and holds practice and decisions of the project", async () => {
+    const project = shippedProject();
+    const placement = project.balls.flatMap(({ count }) =>
+      Array.from({ length: count }, (_, i) => ({ xMm: 300 + 150 * i, yMm: 400 })),
+    );
+    const entry = { placement, hard: false, home: 0, timeS: 50, loss: "", note: "" };
+    const inputs = { project, routines: [], measurements: "", seed: 1, trials: 0 };
+    const decision = {
+      date: "2031-04-09",
+      kind: "calibration",
+      title: "Measured turns",
+      figures: ["3 % short"],
+    };
+    const record = {
+      measurements: "",
+      practice: Array.from({ length: 6 }, () => ({ ...entry, routine: routine?.id ?? "" })),
+      decisions: [{ ...decision, reason: "Tape & patience", inputs }],
+    } as const;
+    const file = join(mkdtempSync(join(tmpdir(), "sheet-")), "own.json");
+    writeFileSync(file, serialiseProject(project, [], record as unknown as TeamRecord));
+    const sheets = await Promise.all(
+      [["--pages", "1", "--for", "visitors"], ["--with-steps"]].map(async (more) => {
+        const out = fresh();
+        await runForJson("sheet", file, ...ARGS.slice(1), "--out", out, ...more);
+        return readFileSync(out, "utf8");
+      }),
+    );
+    for (const html of sheets) {
+      expect(html).toMatch(/The model promised [\d.]+ of 100, you got 0 of 6/);
+      expect(html).toContain("2031-04-09: Measured turns");
+      expect(html).toContain("Tape &amp; patience");
+    }
+    const [visitors = "", engineers = ""] = sheets;
+    expect(visitors).toContain("<h2>On the real floor</h2>");
+    expect(visitors).not.toContain("Appendix");
+    expect(engineers).toContain("Appendix: the steps");
+    expect(visitors.length).toBeLessThan(engineers.length);
   });
 
   it("never writes over a file, and asks for one", async () => {

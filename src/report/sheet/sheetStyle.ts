@@ -20,7 +20,20 @@ ul, ol { margin: 0 0 2mm; padding-left: 6mm; }
 .steps { columns: 3; column-gap: 6mm; font-size: 8pt; line-height: 1.2; }
 .steps li { break-inside: avoid; }
 code { font: 9pt/1.3 Menlo, Consolas, monospace; overflow-wrap: anywhere; }
-section:last-child { break-before: page; }
+.appendix { break-before: page; }
+dl { margin: 0 0 2mm; }
+dt { font-weight: bold; break-after: avoid; }
+dd { margin: 0 0 1mm 4mm; break-inside: avoid; }
+.visitors { font-size: 10.5pt; }
+.visitors h2 { font-size: 13pt; }
+.pages-1 { font-size: 9pt; line-height: 1.25; }
+.pages-1 h1 { font-size: 14pt; margin-bottom: 2mm; }
+.pages-1 h2 { margin-top: 2mm; font-size: 10.5pt; }
+.pages-1 .lead { font-size: 9.5pt; }
+.pages-1 p, .pages-1 ul { margin-bottom: 1mm; }
+.pages-1 figure { margin: 1mm 0; }
+.pages-1 figure svg { max-height: 46mm; }
+.pages-1 .small { font-size: 8pt; }
 @page { margin: 11mm; }
 @media print { main { padding: 0; max-width: none; } }
 `;

@@ -1,0 +1,13 @@
+import type { PracticeEntry } from "../model/record.ts";
+import type { Outcome } from "./driftFit.ts";
+
+/** The runs of a record that were made with a routine and with as many balls as the project has now. */
+export function madeRuns(
+  entries: readonly PracticeEntry[],
+  routineId: string,
+  balls: number,
+): readonly Outcome[] {
+  return entries.flatMap(({ routine, placement, home }) =>
+    home === null || routine !== routineId || placement.length !== balls ? [] : [{ placement, home }],
+  );
+}

@@ -1,0 +1,36 @@
+import { escaped } from "../charts/svg.ts";
+import { brierWords, driftFitWords, updatedWords, verdictWords } from "../practiceWords.ts";
+import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
+
+/** The parts of a sheet that only the team itself can fill: its practice and its decisions. */
+
+/** Decisions on one page; two pages hold them all. */
+const FEW_DECISIONS = 2;
+
+/** What practice on the real floor said. */
+export function practicePart({ practice }: SheetFacts, { audience, pages }: SheetChoice): string {
+  if (practice === null) return "";
+  const { assessment, fit } = practice;
+  const whole = audience === "engineers" && pages === 2;
+  const words = [
+    verdictWords(assessment),
+    ...(fit === null ? [] : [driftFitWords(fit)]),
+    updatedWords(assessment),
+    ...(whole ? [brierWords(assessment)] : []),
+  ];
+  return `<p>${words.map(escaped).join(" ")}</p>`;
+}
+
+/** The notebook, oldest first; where there is room for few, the last ones. */
+export function decisionsPart({ decisions }: SheetFacts, { audience, pages }: SheetChoice): string {
+  if (decisions.length === 0) return "";
+  const shown = pages === 1 ? decisions.slice(-FEW_DECISIONS) : decisions;
+  const rows = shown.map(({ date, title, figures, reason }) => {
+    const told = audience === "visitors" || pages === 1 ? figures.slice(0, 1) : figures;
+    const why = reason === "" ? "" : ` <em>${escaped(reason)}</em>`;
+    return `<dt>${escaped(date)}: ${escaped(title)}</dt><dd>${told.map(escaped).join(" ")}${why}</dd>`;
+  });
+  const left = decisions.length - shown.length;
+  const more = left > 0 ? `<p class="small">${left} earlier ones stand in the project file.</p>` : "";
+  return `<dl>${rows.join("")}</dl>${more}`;
+}
