@@ -8,24 +8,24 @@ import { SHEET_STYLE } from "./sheetStyle.ts";
 
 type Part = (facts: SheetFacts, choice: SheetChoice) => string;
 
-/** Titles for engineers and for visitors, and what stands below; an empty part is left out with its title. */
-const PARTS: readonly (readonly [string, string, Part])[] = [
-  ["The task and the way", "What our robot does", taskPart],
-  ["Why this routine", "Why this way and no other", whyPart],
-  ["The evidence", "How often it works", evidencePart],
-  ["Practice runs against the model", "On the real floor", practicePart],
-  ["Where it fails", "What still goes wrong", failPart],
-  ["What was decided, and why", "What we changed on the way", decisionsPart],
-  ["What the model leaves out", "What a computer cannot know", limitsPart],
-  ["Run it again", "See for yourself", replayPart],
+/** Class, titles for engineers and for visitors, and what stands below; an empty part is left out with its title. */
+const PARTS: readonly (readonly [string, string, string, Part])[] = [
+  ["task", "The task and the way", "What our robot does", taskPart],
+  ["why", "Why this routine", "Why this way and no other", whyPart],
+  ["evidence", "The evidence", "How often it works", evidencePart],
+  ["practice", "Practice runs against the model", "On the real floor", practicePart],
+  ["fails", "Where it fails", "What still goes wrong", failPart],
+  ["decided", "What was decided, and why", "What we changed on the way", decisionsPart],
+  ["limits", "What the model leaves out", "What a computer cannot know", limitsPart],
+  ["again", "Run it again", "See for yourself", replayPart],
 ];
 
 /** One or two pages for a jury as a self-contained HTML file: no script, nothing from elsewhere, prints in black and white. */
 export function jurySheet(facts: SheetFacts, choice: SheetChoice): string {
   const { project, routine } = facts;
   const forVisitors = choice.audience === "visitors";
-  const parts = PARTS.map(([forEngineers, simply, part]) =>
-    section(forVisitors ? simply : forEngineers, part(facts, choice)),
+  const parts = PARTS.map(([name, forEngineers, simply, part]) =>
+    section(name, forVisitors ? simply : forEngineers, part(facts, choice)),
   );
   return [
     "<!doctype html>",
@@ -56,6 +56,6 @@ function lead({ routine, evidence }: SheetFacts, { audience }: SheetChoice): str
     : `<p class="lead">${escaped(routine.label)}. ${rate} every ball was home, in ${successRate.trials} simulated runs with the balls elsewhere each time and the robot drifting as its project file says.</p>`;
 }
 
-function section(title: string, body: string): string {
-  return body === "" ? "" : `<section><h2>${escaped(title)}</h2>${body}</section>`;
+function section(name: string, title: string, body: string): string {
+  return body === "" ? "" : `<section class="${name}"><h2>${escaped(title)}</h2>${body}</section>`;
 }

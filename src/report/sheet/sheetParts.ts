@@ -27,7 +27,7 @@ export function whyPart(facts: SheetFacts, { pages, audience }: SheetChoice): st
   const { durationS, routine, evidence } = facts;
   const { alternatives, summary } = evidence;
   const row = (label: string, rate: Rate, seconds: number): string =>
-    `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td>${rangeWords(rate)}</td><td class="number">${seconds.toFixed(0)} s</td></tr>`;
+    `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td class="range">${rangeWords(rate)}</td><td class="number">${seconds.toFixed(0)} s</td></tr>`;
   const shown = alternatives.slice(0, ALTERNATIVE_ROWS[pages]);
   const left = alternatives.length - shown.length;
   const words =
@@ -60,7 +60,7 @@ export function failPart({ evidence, project, routine }: SheetFacts, { pages }: 
     worst === undefined
       ? ""
       : `<figure class="half">${svgOf(zonePicture(project, [], "The hardest placement", worst.placement), "hard")}</figure>`;
-  return `<figure>${svgOf(lossChart(losses, trials), "losses")}</figure><ul>${named}</ul>${hard}${picture}`;
+  return `<figure class="losses">${svgOf(lossChart(losses, trials), "losses")}</figure>${picture}<ul>${named}</ul>${hard}`;
 }
 
 export function limitsPart(_: SheetFacts, { pages, audience }: SheetChoice): string {
