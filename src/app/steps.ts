@@ -5,6 +5,8 @@ export const STEPS = [
   { id: "routines", title: "Routines", words: "what it could do" },
   { id: "watch", title: "Watch", words: "what happens then" },
   { id: "weak", title: "Weak spots", words: "where it fails" },
+  { id: "practice", title: "Practice", words: "onto the real floor" },
+  { id: "jury", title: "Jury", words: "show how and why" },
 ] as const;
 
 export type StepId = (typeof STEPS)[number]["id"];

@@ -34,7 +34,8 @@ export function entryForFile({ routine, placement, hard, home, timeS, loss, note
   };
 }
 
-function decisionForFile(
+/** One decision with all its inputs. */
+export function decisionForFile(
   { date, kind, title, figures, reason, inputs }: Decision,
   inputsForFile: (project: Project, routines: readonly Routine[]) => object,
 ) {

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { goTo, openApp, openRanked, openStep, ready, secondOf } from "../support/appPage.ts";
 import { top } from "../support/sourceCheck.ts";
 
-const STEPS = ["Zone", "Robot", "Routines", "Watch", "Weak spots"] as const;
+const STEPS = ["Zone", "Robot", "Routines", "Watch", "Weak spots", "Practice", "Jury"] as const;
 
 const AXE = readFileSync(join(top, "node_modules/axe-core/axe.min.js"), "utf8");
 

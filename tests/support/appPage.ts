@@ -45,7 +45,7 @@ export async function openStep(step: StepName, options: BrowserContextOptions = 
   return page;
 }
 
-export type StepName = "Zone" | "Robot" | "Routines" | "Watch" | "Weak spots";
+export type StepName = "Zone" | "Robot" | "Routines" | "Watch" | "Weak spots" | "Practice" | "Jury";
 
 /** Opens one of the steps of the job. */
 export async function goTo(page: Page, step: StepName): Promise<void> {

@@ -32,6 +32,8 @@ export class Workbench {
   /** Id of the routine chosen; "" before there is one. */
   chosenId = $state("");
   readonly desk: Desk;
+  /** For work that a step asks for itself. */
+  readonly pool: Workers;
   /** Move pointed at in a list, −1 for none: its stretch lights up on the drawing. */
   litMove = $state(-1);
   /** Move under edit, −1 for none. */
@@ -72,6 +74,7 @@ export class Workbench {
   #raceTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(pool: Workers, open: Opener, shelf: Shelf) {
+    this.pool = pool;
     this.desk = new Desk(shelf);
     this.desk.onOpen = (shown) => this.#opened(shown);
     this.desk.onEdit = () => this.#edited();

@@ -25,6 +25,9 @@ export function guideWords(standing: Standing): string {
   if (!standing.hasProject) return "Opening the project…";
   if (standing.step === "zone") return "Make it like your floor, then go on to your robot.";
   if (standing.step === "robot") return "Make it like yours: the routines are ranked anew while you do.";
+  if (standing.step === "practice")
+    return "Measure, code, try it on your floor, and write down what really happened.";
+  if (standing.step === "jury") return "Show what you found out: every number here can be run again.";
   if (standing.step === "weak") return "Change what loses most balls first, then look here again.";
   if (standing.status === "failed")
     return "For this zone no routines could be worked out: the reason stands in the list.";

@@ -1,0 +1,45 @@
+import type { Decision } from "../../model/record.ts";
+import { calibrate } from "../../practice/calibrate.ts";
+import { readMeasurements } from "../../practice/measurements.ts";
+import { calibrationFigures, comparisonFigures, fixFigures } from "../../report/decisionFigures.ts";
+import type { Workers } from "../state/workers.ts";
+
+/**
+ * The figures of a decision, made again from what it carries along, whatever the project is now; null where it was stopped or its
+ * inputs do not give them.
+ */
+export async function replayed(
+  { kind, title, inputs }: Decision,
+  workers: Workers,
+  signal: AbortSignal,
+  onProgress: (doneFrac: number) => void,
+): Promise<readonly string[] | null> {
+  const { project, routines, measurements, seed, trials } = inputs;
+  const [first, second] = routines;
+  switch (kind) {
+    case "calibration": {
+      const read = readMeasurements(measurements);
+      return read.ok ? calibrationFigures(calibrate(read.value, project.robot.drive)) : null;
+    }
+    case "comparison": {
+      if (!first || !second) return null;
+      const { comparePair } = await import("../../jobs/comparing.ts");
+      const sides = [
+        { project, routine: first },
+        { project, routine: second },
+      ] as const;
+      const options = { seed, trials, signal, onProgress: (done: number) => onProgress(done / (2 * trials)) };
+      const { status, verdict } = await comparePair(workers, sides, options);
+      return status === "stopped" ? null : comparisonFigures([first.label, second.label], verdict.comparison);
+    }
+    case "fix": {
+      if (!first) return null;
+      const { findFixes } = await import("../../jobs/fixes.ts");
+      const list = await findFixes(workers, project, first, { seed, trials, signal, onProgress });
+      const fix = list.fixes.find((each) => each.title === title);
+      return list.status === "stopped" || !fix ? null : fixFigures(fix, list);
+    }
+    default:
+      return kind satisfies never;
+  }
+}

@@ -1,0 +1,84 @@
+import { describe, expect, it } from "vitest";
+import { goTo, openApp } from "../support/appPage.ts";
+
+const wide = { viewport: { width: 1300, height: 900 } };
+
+const TESTS = `test;commanded;measured;more
+straight;1000;981,5;4
+straight;1000;984;2
+straight;1000;979;5
+turn;900;871;10
+turn;900;869,5;10
+turn;900;873;10
+`;
+
+describe("from plan to practice", () => {
+  it("gives the coder steps as a table and as a listing", async () => {
+    const page = await openApp(wide);
+    await goTo(page, "Practice");
+    const rows = await page.locator("tbody tr").count();
+    expect(rows).toBeGreaterThan(3);
+    await page.getByLabel("Written as").selectOption("python");
+    const listing = await page.getByLabel("The listing").inputValue();
+    expect(listing).toContain("def routine():");
+    expect(listing.match(/ {2}# \d+: /g)).toHaveLength(rows);
+    const saved = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as a file" }).click();
+    expect((await saved).suggestedFilename()).toMatch(/^steps-.*\.py$/);
+  });
+
+  it("takes what was measured into the project, and back out; nothing typed is lost", async () => {
+    const page = await openApp(wide);
+    await goTo(page, "Practice");
+    await page.getByLabel("Tape measure").check();
+    await page.getByText("The table, one test a line").click();
+    await page.getByLabel("Table of tests").fill(`${TESTS}straigt;1000;990\n`);
+    await page.getByText("Did you mean straight?").waitFor();
+    await page.getByLabel("Table of tests").fill(TESTS);
+    await page.getByText("Told to turn by 90° it turns 2.9° too little.").waitFor();
+    await page.getByRole("button", { name: "Use these in the project" }).click();
+    await page.getByText("The project holds these values already.").waitFor();
+    await page.keyboard.press("Control+z");
+    await page.getByRole("button", { name: "Use these in the project" }).waitFor();
+    await page.getByRole("button", { name: /^Projects/ }).waitFor();
+    await page.getByText(/^(Saved|Kept)/).first().waitFor();
+    await page.reload();
+    await goTo(page, "Practice");
+    await page.getByLabel("Tape measure").check();
+    expect(await page.getByLabel("Table of tests").inputValue()).toBe(TESTS);
+  });
+
+  it("proposes placements, keeps what happened, and holds it against the model", async () => {
+    const page = await openApp(wide);
+    await goTo(page, "Practice");
+    await page.getByLabel("Practice runs").check();
+    await page.getByLabel("Placements").fill("6");
+    await page.getByRole("button", { name: "Propose placements" }).click();
+    await page.getByText("Run 6").waitFor();
+    for (const select of await page.getByLabel("Balls home").all()) await select.selectOption("0");
+    await page.getByRole("button", { name: "Hold 6 runs against the model" }).click();
+    await page.getByText(/The model promised [\d.]+ of 100, you got 0 of 6/).waitFor({ timeout: 90_000 });
+    await page.getByText(/Success rate after these runs: 13 of 100/).waitFor();
+  });
+});
+
+describe("for the jury", () => {
+  it("writes a decision down, runs it again, and shows it on the sheet", async () => {
+    const page = await openApp(wide);
+    await goTo(page, "Jury");
+    await page.getByLabel("Decision notebook").check();
+    await page.getByLabel("Date").fill("2031-04-09");
+    await page.getByLabel("Why we decided so").fill("It needs no sensor.");
+    await page.getByRole("button", { name: /^Write it down/ }).click();
+    await page.getByText("2031-04-09: Kept").waitFor({ timeout: 90_000 });
+    await page.getByRole("button", { name: "Run it again" }).click();
+    await page.getByText("the same figures.").waitFor({ timeout: 90_000 });
+    await page.getByLabel("Jury sheet").check();
+    await page.getByLabel("For", { exact: true }).selectOption("visitors");
+    await page.getByRole("button", { name: "Gather the evidence" }).click();
+    const sheet = page.frameLocator("iframe[title='The sheet']");
+    await sheet.getByText("What we changed on the way").waitFor({ timeout: 120_000 });
+    await sheet.getByText("It needs no sensor.").waitFor();
+    expect(await page.getByRole("button", { name: "Print, or save as PDF" }).isEnabled()).toBe(true);
+  });
+});
