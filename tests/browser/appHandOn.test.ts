@@ -16,7 +16,7 @@ describe("from plan to practice", () => {
   it("gives the coder steps as a table and as a listing", async () => {
     const page = await openApp(wide);
     await goTo(page, "Practice");
-    const rows = await page.locator("tbody tr").count();
+    const rows = await page.locator("#step .wide tbody tr").count();
     expect(rows).toBeGreaterThan(3);
     await page.getByLabel("Written as").selectOption("python");
     const listing = await page.getByLabel("The listing").inputValue();
@@ -40,8 +40,7 @@ describe("from plan to practice", () => {
     await page.getByText("The project holds these values already.").waitFor();
     await page.keyboard.press("Control+z");
     await page.getByRole("button", { name: "Use these in the project" }).waitFor();
-    await page.getByRole("button", { name: /^Projects/ }).waitFor();
-    await page.getByText(/^(Saved|Kept)/).first().waitFor();
+    await page.getByText("✓ kept in this browser").waitFor();
     await page.reload();
     await goTo(page, "Practice");
     await page.getByLabel("Tape measure").check();
