@@ -18,15 +18,23 @@ const treeshake = {
   ],
 };
 
+interface Needs {
+  /** Set-ups that run once, before all files. */
+  readonly needs?: readonly string[];
+  readonly slow?: boolean;
+  /** Whether files that run in one worker share the modules they load, as trials in a worker of the program do. */
+  readonly shared?: boolean;
+}
+
 /** One test project: its files, and what it needs before it starts. */
-function suite(name: string, options: { readonly needs?: readonly string[]; readonly slow?: boolean } = {}) {
-  const { needs = [], slow = false } = options;
+function suite(name: string, { needs = [], slow = false, shared = false }: Needs = {}) {
   return {
     extends: true as const,
     // Here, not for the page, which the browser tests may have to build.
     plugins: [directImports()],
     test: {
       name,
+      isolate: !shared,
       include: [`tests/${name}/**/*.test.ts`],
       globalSetup: needs.map((need) => `tests/support/${need}.setup.ts`),
       setupFiles: ["tests/support/console.setup.ts"],
@@ -56,9 +64,9 @@ export default defineConfig({
   server: { fs: { allow: [here] } },
   test: {
     projects: [
-      suite("unit"),
+      suite("unit", { shared: true }),
       suite("property", { slow: true }),
-      suite("published"),
+      suite("published", { shared: true }),
       suite("reference"),
       suite("golden", { needs: ["built"], slow: true }),
       suite("cli", { needs: ["built"], slow: true }),

@@ -84,4 +84,5 @@ describe("refinement", () => {
 const threeBalls = (batch: ReturnType<typeof tossBatch>) => ({
   ...batch,
   delivered: batch.delivered.map((count) => 3 * count),
+  losses: batch.losses.map((balls) => 3 * balls),
 });
