@@ -96,7 +96,10 @@ function tieText({ race, standings }: PlanResult): readonly string[] {
   if (race.settings.objective.id === "every-ball" && standings[0]?.summary.successRate.value === 0)
     return ["No routine brought every ball home in any run."];
   if (others <= 0) return ["The best is better than every other, by paired tests on the same trials."];
-  const simplest = race.ties.slice(0, 3).map(({ id, moves }) => `${id} (${countWords(moves, "move")})`);
+  const simplest = race.ties
+    .filter(({ isFresh }) => isFresh)
+    .slice(0, 3)
+    .map(({ id, moves }) => `${id} (${countWords(moves, "move")})`);
   return [
     `${countWords(race.ties.length, "routine")} are too close to call, by paired tests on the same trials; more --trials or --seconds tell more.`,
     `The simplest of them: ${simplest.join(", ")}.`,

@@ -2,7 +2,8 @@ import type { Project } from "../model/project.ts";
 import type { Entrant } from "./entrant.ts";
 import { type RaceAnswer, type Racing, runSpans } from "./raceWork.ts";
 
-/** All finalists get one part before any gets the next. */
+/** All finalists get one part before any gets the next: small ones first, in case there is time for no more. */
+const FIRST_PARTS = [25, 50, 100];
 const PARTS = 20;
 
 /**
@@ -19,8 +20,8 @@ export function* finalTrials(
   onTrials: (trials: number) => void,
   isOver: () => boolean,
 ): Racing<void> {
-  for (let part = 1; part <= PARTS && (part === 1 || !isOver()); part++) {
-    const to = Math.floor((most * part) / PARTS);
+  for (const [part, to] of partsOf(most).entries()) {
+    if (part > 0 && isOver()) break;
     const spans = finalists
       .map((of) => ({ of, routine: of.routine, from: of.finalBatches.at(-1)?.to ?? 0, to }))
       .filter(({ from }) => from < to);
@@ -37,4 +38,12 @@ export function* finalTrials(
       of.status = "final";
     }
   }
+}
+
+/** Where the parts end: growing, the last at `most`. */
+function partsOf(most: number): readonly number[] {
+  const first = FIRST_PARTS.filter((end) => end < most);
+  const from = first.at(-1) ?? 0;
+  const rest = Array.from({ length: PARTS }, (_, i) => Math.floor((most * (i + 1)) / PARTS));
+  return [...first, ...rest.filter((end) => end > from)];
 }

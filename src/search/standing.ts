@@ -21,7 +21,8 @@ export interface Standing {
 
 /**
  * All that a race knows; what was never run is left out. While it goes on, those still in it by their means, then the
- * others. Once it is settled, the winner, what ties with it, the simplest first, and then the rest by their figures.
+ * others. Once it is settled, the winner, what ties with it after fresh
+ * trials, the simplest first, and then the rest by their figures.
  */
 export function standingsOf(race: Race): readonly Standing[] {
   const { ties, winner } = race.verdict;
@@ -32,7 +33,9 @@ export function standingsOf(race: Race): readonly Standing[] {
     return [{ entrant, ...figures, isFresh, isTied: tied.has(entrant), isWinner: entrant === winner }];
   });
   if (!race.isSettled) return standings.sort(asItStands(race));
-  const place = new Map([winner, ...ties.filter((tie) => tie !== winner)].map((tie, i) => [tie, i]));
+  // A tie without fresh runs is one of very many that few runs do not tell apart: its figure says more than its moves.
+  const told = ties.filter((tie) => tie !== winner && tie.isFresh);
+  const place = new Map([winner, ...told].map((tie, i) => [tie, i]));
   const first = standings.filter(({ entrant }) => place.has(entrant));
   const rest = standings.filter(({ entrant }) => !place.has(entrant));
   return [
