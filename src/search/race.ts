@@ -21,7 +21,8 @@ const REFINE_AFTER = [100, 400];
 /** Leaders that are refined, and refined routines that join the race, each time. */
 const LEADERS = 3;
 const JOINERS = 9;
-/** Ids that enter together: a first answer comes after the first of them. */
+/** Ids that enter together; the first answer comes after the first few, one or two of each pattern. */
+const ENTER_FIRST = 16;
 const ENTER_TOGETHER = 48;
 /** Most routines of a tie, and of each trade-off front, that get fresh trials; fewer where time is short. */
 const MOST_TIED = { usual: 12, short: 6 };
@@ -190,9 +191,11 @@ export class Race {
   }
 
   *#enter(ids: readonly string[]): Racing<void> {
-    for (let at = 0; at < ids.length && !this.#isHurried; at += ENTER_TOGETHER) {
+    for (let at = 0; at < ids.length && !this.#isHurried; ) {
       if (this.#look === 0 && this.budget.isFull(this.doneTrials)) break;
-      const routines = yield* makeAll(this.settings.project, ids.slice(at, at + ENTER_TOGETHER));
+      const together = this.entrants.length < ENTER_FIRST ? ENTER_FIRST : ENTER_TOGETHER;
+      const routines = yield* makeAll(this.settings.project, ids.slice(at, at + together));
+      at += together;
       const fresh = this.#field.add(routines.filter((routine) => routine !== null));
       yield* this.#bringTo(fresh, this.#entryTrials);
     }

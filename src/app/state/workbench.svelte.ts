@@ -22,7 +22,7 @@ import { WeakSpots } from "./weakSpots.svelte.ts";
 import type { Workers } from "./workers.ts";
 
 /** After a change of the project its routines are ranked anew when this long nothing has changed, ms. */
-const RANK_AFTER_MS = 350;
+const RANK_AFTER_MS = 250;
 
 /** All that the page shows: the project, its ranking, the routine chosen and its runs. */
 export class Workbench {
