@@ -21,3 +21,9 @@ it.each([
 it.each([["colour"], ["x"], [""], ["depthMm"], ["q".repeat(100_000)]])("%.10s is near nothing", (typed) => {
   expect(nearestWord(typed, keys)).toBeUndefined();
 });
+
+it("takes two swapped neighbours for one slip, in a short word too", () => {
+  expect(nearestWord("sede", ["seed", "side"])).toBe("seed");
+  expect(nearestWord("dorp", ["drop"])).toBe("drop");
+  expect(nearestWord("pord", ["drop"])).toBeUndefined();
+});
