@@ -1,5 +1,13 @@
+import type { Download } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { goTo, openApp } from "../support/appPage.ts";
+
+/** Read as it comes: the browser may run elsewhere. */
+async function contentOf(download: Download): Promise<Buffer> {
+  const parts: Buffer[] = [];
+  for await (const part of await download.createReadStream()) parts.push(part as Buffer);
+  return Buffer.concat(parts);
+}
 
 const wide = { viewport: { width: 1300, height: 900 } };
 
@@ -79,5 +87,37 @@ describe("for the jury", () => {
     await sheet.getByText("What we changed on the way").waitFor({ timeout: 120_000 });
     await sheet.getByText("It needs no sensor.").waitFor();
     expect(await page.getByRole("button", { name: "Print, or save as PDF" }).isEnabled()).toBe(true);
+  });
+
+  it("saves a poster as a picture, and a clip that plays", async () => {
+    const page = await openApp(wide);
+    await goTo(page, "Jury");
+    await page.getByLabel("Poster and clip").check();
+    const saving = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as PNG" }).click();
+    const png = await contentOf(await saving);
+    expect(png.subarray(1, 4).toString()).toBe("PNG");
+    // Width and height stand first in the header of a PNG file.
+    expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1800, 2400]);
+    const writing = page.waitForEvent("download", { timeout: 120_000 });
+    await page.getByRole("button", { name: "Make a clip and save it" }).click();
+    const clip = await writing;
+    expect(clip.suggestedFilename()).toMatch(/^run-.*\.webm$/);
+    const bytes = await contentOf(clip);
+    // A page of its own: this one's security policy lets no video in.
+    const player = await page.context().newPage();
+    const played = await player.evaluate(async (base64) => {
+      const video = document.createElement("video");
+      video.muted = true;
+      video.src = `data:video/webm;base64,${base64}`;
+      await new Promise((resolve, reject) => {
+        video.onloadeddata = resolve;
+        video.onerror = () => reject(new Error(video.error?.message));
+      });
+      return { width: video.videoWidth, height: video.videoHeight, durationS: video.duration };
+    }, bytes.toString("base64"));
+    expect(played.width).toBe(720);
+    expect(played.height).toBeGreaterThan(400);
+    expect(played.durationS).toBeGreaterThan(2);
   });
 });

@@ -26,7 +26,7 @@ export const ROOMS: readonly Room[] = [
   { name: "report", core: false, packages: [] },
   { name: "view", core: false, packages: ["pixi.js"] },
   { name: "cli", core: false, packages: ["node:*", "vite"], apart: ["view"] },
-  { name: "app", core: false, packages: ["svelte", "idb-keyval"], apart: ["cli"] },
+  { name: "app", core: false, packages: ["svelte", "idb-keyval", "mediabunny"], apart: ["cli"] },
 ];
 
 /** What the core may take from Math: exact in every engine, unlike sin, cos, atan2, exp, log, hypot, pow and their kin. */
