@@ -1,7 +1,7 @@
 import { withArmsAt } from "../model/arms.ts";
 import { robotOutline } from "../model/outline.ts";
 import { ballsOf, type Project } from "../model/project.ts";
-import type { PointMm } from "../model/zone.ts";
+import type { PointMm, Zone } from "../model/zone.ts";
 import { rectPolygon, wedgeTriangle } from "../model/zoneFrame.ts";
 import type { Pose } from "../motion/pose.ts";
 import { armsAt, ballAt, robotAt } from "../trial/playback.ts";
@@ -50,22 +50,20 @@ export function drawClipFrame(
   pen.globalAlpha = 1;
   pen.fillStyle = palette.paper;
   pen.fillRect(0, 0, width, height);
-  trace(
-    pen,
-    [
-      { xMm: 0, yMm: 0 },
-      { xMm: zone.widthMm, yMm: 0 },
-      { xMm: zone.widthMm, yMm: zone.heightMm },
-      { xMm: 0, yMm: zone.heightMm },
-    ].map(at),
-  );
+  trace(pen, rectPolygon({ xMm: 0, yMm: 0, widthMm: zone.widthMm, heightMm: zone.heightMm }).map(at));
   pen.fillStyle = palette.floor;
   pen.fill();
+  fill(pen, wedgeTriangle(zone).map(at), palette.wedge);
+  for (const block of zone.keepOuts) fill(pen, rectPolygon(block).map(at), palette.keepOut);
+  trace(pen, rectPolygon({ xMm: 0, yMm: 0, widthMm: zone.widthMm, heightMm: zone.heightMm }).map(at));
   pen.lineWidth = 6;
   pen.strokeStyle = palette.wall;
   pen.stroke();
-  fill(pen, wedgeTriangle(zone).map(at), palette.wedge);
-  for (const block of zone.keepOuts) fill(pen, rectPolygon(block).map(at), palette.keepOut);
+  pen.beginPath();
+  for (const point of doorwayEnds(zone)) pen.lineTo(...at(point));
+  pen.strokeStyle = palette.floor;
+  pen.lineWidth = 8;
+  pen.stroke();
   // The more runs, the fainter each.
   pen.globalAlpha = runs.length === 1 ? 1 : Math.max(0.06, Math.min(0.4, 6 / runs.length));
   for (const run of runs) drawRun(pen, project, run, palette, timeS, at, scale);
@@ -114,6 +112,16 @@ function drawRun(
 function placed({ xMm, yMm }: PointMm, pose: Pose): PointMm {
   const [c, s] = [Math.cos(pose.headingRad), Math.sin(pose.headingRad)];
   return { xMm: pose.xMm + c * xMm - s * yMm, yMm: pose.yMm + s * xMm + c * yMm };
+}
+
+/** Where the doorway begins and ends. */
+function doorwayEnds({ widthMm, heightMm, doorway }: Zone): readonly PointMm[] {
+  const { wall, centreMm } = doorway;
+  return [centreMm - doorway.widthMm / 2, centreMm + doorway.widthMm / 2].map((mm) =>
+    wall === "left" || wall === "right"
+      ? { xMm: wall === "left" ? 0 : widthMm, yMm: mm }
+      : { xMm: mm, yMm: wall === "bottom" ? 0 : heightMm },
+  );
 }
 
 function trace(pen: Pen, points: readonly (readonly [number, number])[]): void {
