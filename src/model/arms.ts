@@ -1,3 +1,5 @@
+import { cos, sin } from "../num/elementary.ts";
+import type { BallKind } from "./ball.ts";
 import type { HingedShape, Robot } from "./robot.ts";
 import type { ArmsEnd } from "./routine.ts";
 
@@ -16,6 +18,11 @@ export function swingS(arms: HingedShape): number {
   return (arms.openAngleRad - arms.closedAngleRad) / arms.swingRateRadPerS;
 }
 
+/** The same in whole hundredths, as a routine commands it: never too short. */
+export function swingMoveS(arms: HingedShape): number {
+  return Math.ceil(swingS(arms) * 100 - 1e-6) / 100;
+}
+
 /** The robot as it is while its arms stand at an angle; one without hinged arms as it is. */
 export function withArmsAt<R extends Pick<Robot, "shape">>(robot: R, angleRad: number): R {
   const { shape } = robot;
@@ -24,6 +31,16 @@ export function withArmsAt<R extends Pick<Robot, "shape">>(robot: R, angleRad: n
 }
 
 /** Distance between the tips of arms at an angle, mm: a ball with a larger diameter does not pass. */
-export function tipGapMm(arms: HingedShape, c: number, s: number): number {
-  return 2 * (arms.hingeAsideMm + arms.armLengthMm * s - arms.armThicknessMm * c);
+export function tipGapMm(arms: HingedShape, angleRad: number): number {
+  const { hingeAsideMm, armLengthMm, armThicknessMm } = arms;
+  return 2 * (hingeAsideMm + armLengthMm * sin(angleRad) - armThicknessMm * cos(angleRad));
+}
+
+/** Closed, the arms let no ball of the project out; open, they let every one in. */
+export function cagesBalls(robot: Pick<Robot, "shape">, balls: readonly BallKind[]): boolean {
+  const arms = hingedArms(robot);
+  if (arms === null || balls.length === 0) return false;
+  const closedMm = tipGapMm(arms, arms.closedAngleRad);
+  const openMm = tipGapMm(arms, arms.openAngleRad);
+  return balls.every(({ diameterMm }) => closedMm < diameterMm && diameterMm < openMm);
 }

@@ -1,4 +1,5 @@
-import type { Move } from "../model/routine.ts";
+import { endAngleRad, hingedArms, swingMoveS } from "../model/arms.ts";
+import type { ArmsEnd, Move } from "../model/routine.ts";
 import { PI } from "../model/units.ts";
 import { moveDurationS } from "../motion/duration.ts";
 import type { Pose } from "../motion/pose.ts";
@@ -19,6 +20,7 @@ export interface Mark {
   readonly pose: Pose;
   readonly timeS: number;
   readonly moveCount: number;
+  readonly armsRad: number;
 }
 
 /**
@@ -34,7 +36,8 @@ export class RoutineBuilder {
   /** Rate of turns on the spot: slowed down alike, since the arms may sweep over balls. */
   readonly turnRateRadPerS: number;
   private readonly walker: Walker;
-  private readonly guard: Guard;
+  private readonly guardOpen: Guard;
+  private readonly guardClosed: Guard | null;
   private readonly stance: Stance;
 
   /** @param from where the robot stands, in the scene's frame; left out: at its entry */
@@ -44,7 +47,8 @@ export class RoutineBuilder {
     const { topSpeedMmPerS, turnRateRadPerS } = scene.project.robot.drive;
     this.turnRateRadPerS = turnRateRadPerS * Math.min(1, speedMmPerS / topSpeedMmPerS);
     this.walker = new Walker(scene.project, from);
-    this.guard = new Guard(scene.grown);
+    this.guardOpen = new Guard(scene.grown);
+    this.guardClosed = scene.grownClosed === null ? null : new Guard(scene.grownClosed);
     this.stance = new Stance(scene);
   }
 
@@ -57,13 +61,19 @@ export class RoutineBuilder {
   }
 
   mark(): Mark {
-    return { pose: this.walker.pose, timeS: this.walker.timeS, moveCount: this.moves.length };
+    return {
+      pose: this.walker.pose,
+      timeS: this.walker.timeS,
+      moveCount: this.moves.length,
+      armsRad: this.walker.armsAngleRad,
+    };
   }
 
   rewind(mark: Mark): void {
     this.walker.pose = mark.pose;
     this.walker.timeS = mark.timeS;
     this.moves.length = mark.moveCount;
+    this.walker.armsAngleRad = mark.armsRad;
   }
 
   /** Does all of it or nothing. */
@@ -97,6 +107,28 @@ export class RoutineBuilder {
     return this.clearMove({ kind: "wait", durationS });
   }
 
+  /** Swings hinged arms to an end; refused where a wall is in their way. Nothing is done where they are there already. */
+  swingArms(to: ArmsEnd): boolean {
+    const arms = hingedArms(this.scene.project.robot);
+    if (arms === null) return false;
+    if (this.walker.armsAngleRad === endAngleRad(arms, to)) return true;
+    const move: Move = { kind: "arms", to, durationS: swingMoveS(arms) };
+    if (!this.walker.swingsFreely(move)) return false;
+    this.walker.advance(move);
+    this.moves.push(move);
+    return true;
+  }
+
+  get armsAreClosed(): boolean {
+    const arms = hingedArms(this.scene.project.robot);
+    return arms !== null && this.walker.armsAngleRad === arms.closedAngleRad;
+  }
+
+  /** What keeps the robot clear as its arms are now: open, or closed. */
+  private get guard(): Guard {
+    return this.armsAreClosed && this.guardClosed !== null ? this.guardClosed : this.guardOpen;
+  }
+
   /** The way of an earlier move run backward, at the given speed. `lengthMm`: how far a "to the wall" really went. */
   undo(move: Move, lengthMm: number, speedMmPerS: number): boolean {
     switch (move.kind) {
@@ -115,9 +147,9 @@ export class RoutineBuilder {
         });
       case "wait":
         return true;
-      // Arms swing on purpose, not because a way is driven back.
+      // On the way back nothing is carried: the arms stay as they are.
       case "arms":
-        return false;
+        return true;
       default:
         return move satisfies never;
     }
@@ -153,10 +185,16 @@ export class RoutineBuilder {
 
   /** Straight on as far as the clearance allows. */
   driveOn(speedMmPerS = this.speedMmPerS): boolean {
+    const freeMm = this.clearWayMm();
+    return freeMm !== null && this.drive(freeMm, speedMmPerS);
+  }
+
+  /** How far straight on the clearance allows, mm; null where nothing is in the way (the doorway). */
+  clearWayMm(): number | null {
     const { widthMm, heightMm } = this.scene;
     const most = widthMm + heightMm;
     const freeMm = this.guard.freeWayMm(this.pose, 1, most);
-    return freeMm < most && this.drive(freeMm - SMALLEST_DRIVE_MM, speedMmPerS);
+    return freeMm < most ? freeMm - SMALLEST_DRIVE_MM : null;
   }
 
   /** Free way of the real robot straight on or back, mm. */

@@ -1,7 +1,7 @@
 import type { Project } from "../model/project.ts";
 import { DIALS, type Turned } from "./dial.ts";
 import { FAMILIES } from "./families.ts";
-import { percent, type Variant } from "./family.ts";
+import { fittingFamilies, percent, type Variant } from "./family.ts";
 import { idOf, type Recipe, recipesOf, speedsOf, turnedRecipe, usualSteps } from "./recipe.ts";
 
 /** Speeds tried between the slowest and the fastest of the settings, both included. */
@@ -17,7 +17,7 @@ export function candidateIds(project: Project): readonly string[] {
   const usual = recipesOf(project);
   const speeds = speedsOf(project).map(percent);
   const speedsBetween = evenPercents(Math.min(...speeds), Math.max(...speeds));
-  const more = FAMILIES.flatMap((family) =>
+  const more = fittingFamilies(FAMILIES, project).flatMap((family) =>
     family.variants.flatMap((variant): readonly Recipe[] => {
       const at = { family, variant, speedFrac: 1, turned: {} };
       return [

@@ -57,5 +57,8 @@ export function catalogueOf(made: readonly (Routine | null)[]): Catalogue {
 /** @param present patterns of which the zone has a routine */
 export function missingFamilies(present: ReadonlySet<string>): readonly MissingFamily[] {
   const reason = "The robot has no room for enough of its pushes in this zone.";
-  return FAMILIES.filter(({ pattern }) => !present.has(pattern)).map(({ pattern }) => ({ pattern, reason }));
+  return FAMILIES.filter(({ pattern }) => !present.has(pattern)).map(({ pattern, needs }) => ({
+    pattern,
+    reason: needs?.reason ?? reason,
+  }));
 }

@@ -1,3 +1,4 @@
+import { CAGED } from "./caged.ts";
 import { CARRIED_LANES } from "./carriedLanes.ts";
 import { CLOSING_LANES } from "./closingLanes.ts";
 import { DIAGONAL } from "./diagonal.ts";
@@ -20,4 +21,5 @@ export const FAMILIES: readonly Family[] = [
   DIAGONAL,
   MIXTURE,
   WALL_LOOP,
+  CAGED,
 ];

@@ -1,3 +1,4 @@
+import type { Project } from "../model/project.ts";
 import type { Dials } from "./dial.ts";
 import type { PushRun } from "./pushRun.ts";
 import type { Scene } from "./scene.ts";
@@ -26,6 +27,17 @@ export interface Family {
   /** Name in plain words, unique. */
   readonly pattern: string;
   readonly variants: readonly Variant[];
+  /** Some robots only. Left out: any. */
+  readonly needs?: {
+    readonly fits: (project: Project) => boolean;
+    /** Why others get no such routine: a plain sentence. */
+    readonly reason: string;
+  };
+}
+
+/** The families that a project's robot can drive at all. */
+export function fittingFamilies(families: readonly Family[], project: Project): readonly Family[] {
+  return families.filter(({ needs }) => needs === undefined || needs.fits(project));
 }
 
 /** Every combination of the listed values, first list slowest. */

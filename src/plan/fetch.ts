@@ -213,7 +213,7 @@ export class FetchPlanner {
   private builderAt(from: Pose, speedMmPerS: number): RoutineBuilder {
     const builder = this.builders.get(speedMmPerS) ?? new RoutineBuilder(this.scene, speedMmPerS);
     this.builders.set(speedMmPerS, builder);
-    builder.rewind({ pose: this.seen(from), timeS: 0, moveCount: 0 });
+    builder.rewind({ pose: this.seen(from), timeS: 0, moveCount: 0, armsRad: builder.mark().armsRad });
     return builder;
   }
 

@@ -32,6 +32,7 @@ export class RoutineMaker {
 
   private makeFrom(recipe: Recipe): Routine | null {
     const { family, variant, speedFrac } = recipe;
+    if (family.needs?.fits(this.project) === false) return null;
     const dials = dialsOf(recipe);
     const scene = this.sceneFor(variant.longFirst, dials.standOffMm ?? 0);
     const planned = plannedMoves(scene, recipe, dials);

@@ -21,6 +21,8 @@ export interface PushRun {
   readonly end: "wall" | "stop";
   /** Afterwards only off the wall, or all the way back as it came: along what is swept, so that nothing is pushed away. */
   readonly retreat: "off" | "back";
+  /** Hinged arms close around what they carry before each corner and open after it, on the push line for the last time. */
+  readonly cage?: boolean;
 }
 
 /** Walls farther behind a start than this are not used, in tip radii. */
@@ -32,6 +34,9 @@ const CATCH_UP_MM = 40;
 
 /** A push that turns the robot by more than this has not ended against the wall but been turned away, rad. */
 const STEADY_RAD = 0.05;
+
+/** On a shorter stretch between two corners the arms stay closed, mm. */
+const OPEN_FROM_MM = 80;
 
 /** Time in which carried balls come to rest after a turn, s. */
 const SETTLE_S = 0.5;
@@ -87,7 +92,11 @@ function follow(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[])
   const last = way[way.length - 1];
   if (last === undefined) return false;
   return (
-    roundedCorners(way).every((corner) => roundCorner(builder, corner)) && finish(builder, last, run.end)
+    roundedCorners(way).every(
+      (corner) => (run.cage === true && roundCaged(builder, corner)) || roundCorner(builder, corner),
+    ) &&
+    openUp(builder) &&
+    finish(builder, last, run.end)
   );
 }
 
@@ -104,6 +113,32 @@ export function roundCorner(builder: RoutineBuilder, corner: RoundedCorner): boo
   // Carried balls stay where they are and are met again: what the square-up needs is that they lie still.
   if (turned && point.squareUp) settleAndSquareUp(builder);
   return turned;
+}
+
+/**
+ * The same with what is carried caged by closed arms: nothing is lost however fast the robot turns. False, and nothing done,
+ * where the arms have no room to swing.
+ */
+function roundCaged(
+  builder: RoutineBuilder,
+  { point, turnRad, radiusMm, tangentMm }: RoundedCorner,
+): boolean {
+  const curved = radiusMm >= LEAST_RADIUS_MM;
+  const straightMm = distance(builder.pose, point) - (curved ? tangentMm : 0);
+  return builder.attempt(() => {
+    // Where the arms would only just have opened they stay closed.
+    if (straightMm > OPEN_FROM_MM && !openUp(builder)) return false;
+    if (!(builder.armsAreClosed ? builder.drive(straightMm) : carryOn(builder, straightMm))) return false;
+    if (!builder.swingArms("closed")) return false;
+    const turned = curved ? builder.arc(radiusMm, turnRad) : builder.turn(turnRad);
+    if (turned && point.squareUp) settleAndSquareUp(builder);
+    return turned;
+  });
+}
+
+/** Opens closed arms, once what rolls about between them after the last stop has come to rest: it would roll out. */
+function openUp(builder: RoutineBuilder): boolean {
+  return !builder.armsAreClosed || (builder.wait(SETTLE_S) && builder.swingArms("open"));
 }
 
 function settleAndSquareUp(builder: RoutineBuilder): void {

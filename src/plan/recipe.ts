@@ -1,7 +1,7 @@
 import type { Project } from "../model/project.ts";
 import { DIAL_NAMES, type DialName, stepsOf, type Turned, turnedCode, turnedFromCode } from "./dial.ts";
 import { FAMILIES } from "./families.ts";
-import { type Family, percent, type Variant } from "./family.ts";
+import { type Family, fittingFamilies, percent, type Variant } from "./family.ts";
 
 /** One routine to be made: a variant of a pattern, driven at a share of the top speed, with some dials turned. */
 export interface Recipe {
@@ -56,7 +56,7 @@ export function usualSteps({ dials, extraBerthMm }: Variant, name: DialName): nu
 /** Every recipe of the catalogue, pattern by pattern, in the order in which routines are listed. */
 export function recipesOf(project: Project): readonly Recipe[] {
   const speeds = speedsOf(project);
-  return FAMILIES.flatMap((family) =>
+  return fittingFamilies(FAMILIES, project).flatMap((family) =>
     family.variants.flatMap((variant) =>
       speeds.map((speedFrac) => ({ family, variant, speedFrac, turned: {} })),
     ),

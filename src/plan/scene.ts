@@ -1,4 +1,5 @@
 import { convexHull } from "../geometry/polygon.ts";
+import { hingedArms, withArmsAt } from "../model/arms.ts";
 import { robotOutline } from "../model/outline.ts";
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Robot } from "../model/robot.ts";
@@ -17,6 +18,8 @@ export interface Scene {
   readonly project: Project;
   /** The same project with a robot grown by the clearance: where this one touches nothing, the real one keeps clear. */
   readonly grown: Project;
+  /** As `grown`, with hinged arms closed; null where nothing swings. */
+  readonly grownClosed: Project | null;
   readonly widthMm: number;
   readonly heightMm: number;
   readonly reach: Reach;
@@ -43,10 +46,16 @@ export function sceneOf(frame: Frame, extraBerthMm = 0): Scene {
   const { zone, robot, settings } = project;
   const balls = ballsOf(project);
   const reach = reachOf(robot);
+  const arms = hingedArms(robot);
+  const grown = (own: Robot): Project => ({
+    ...project,
+    robot: grownRobot(own, settings.clearanceMm - SLACK_MM),
+  });
   return {
     frame,
     project,
-    grown: { ...project, robot: grownRobot(robot, settings.clearanceMm - SLACK_MM) },
+    grown: grown(robot),
+    grownClosed: arms === null ? null : grown(withArmsAt(robot, arms.closedAngleRad)),
     widthMm: zone.widthMm,
     heightMm: zone.heightMm,
     reach,

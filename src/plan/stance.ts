@@ -1,4 +1,5 @@
 import { convexHull } from "../geometry/polygon.ts";
+import { hingedArms, withArmsAt } from "../model/arms.ts";
 import { robotOutline } from "../model/outline.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { Pose } from "../motion/pose.ts";
@@ -15,8 +16,11 @@ export class Stance {
 
   constructor(scene: Scene) {
     this.scene = scene;
-    const { footprint, ground } = robotOutline(scene.project.robot);
-    this.hull = convexHull([...footprint, ...ground]);
+    const { robot } = scene.project;
+    const { footprint, ground } = robotOutline(robot);
+    const arms = hingedArms(robot);
+    const closed = arms === null ? [] : robotOutline(withArmsAt(robot, arms.closedAngleRad)).footprint;
+    this.hull = convexHull([...footprint, ...ground, ...closed]);
   }
 
   /** How far the outline sticks out of the rectangle, mm: only in the doorway can it. */

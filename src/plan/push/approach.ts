@@ -73,7 +73,7 @@ function tryWay(
   drive: () => boolean,
 ): Approach | null {
   const { builder, guard } = maker;
-  builder.rewind({ pose: from, timeS: 0, moveCount: 0 });
+  builder.rewind({ pose: from, timeS: 0, moveCount: 0, armsRad: builder.mark().armsRad });
   if (!drive() || !guard.isClear(from, builder.moves, lying)) return null;
   return { moves: [...builder.moves], timeS: builder.timeS };
 }

@@ -61,7 +61,7 @@ export function tripFrom(
   lying: readonly LyingBall[],
 ): Trip | null {
   const { builder } = maker;
-  builder.rewind({ pose: start, timeS: 0, moveCount: 0 });
+  builder.rewind({ pose: start, timeS: 0, moveCount: 0, armsRad: builder.mark().armsRad });
   const others = lying.filter((ball) => !balls.includes(ball));
   for (const [i, ball] of balls.entries()) {
     const later = balls.slice(i + 1);

@@ -63,10 +63,10 @@ describe("the catalogue of the usual zone", () => {
 describe("a zone in which a pattern has no room", () => {
   it("says so in words instead of giving half of it", () => {
     const { missing, routines: made } = makeCatalogue(shippedProject("long-narrow.json"));
-    expect(missing.length).toBeGreaterThan(0);
+    expect(missing.filter(({ reason }) => /room/.test(reason)).length).toBeGreaterThan(0);
     for (const { pattern, reason } of missing) {
       expect(made.some((routine) => routine.pattern === pattern)).toBe(false);
-      expect(reason).toMatch(/room/);
+      expect(reason).toMatch(/room|^Only for a robot whose/);
     }
   });
 
