@@ -50,7 +50,7 @@ export const GLOSSARY: readonly (readonly [string, string])[] = [
     "Drift",
     "How the robot’s real way differs from what it was told: partly the same all run long, partly new in every move.",
   ],
-  ["Move", "One command: drive, turn, drive to the wall, wait."],
+  ["Move", "One command: drive, turn, drive to the wall, wait, open or close the arms."],
   ["Routine", "The list of moves that the robot runs."],
   ["Pattern", "A recipe that makes routines, like lanes or rings."],
   [
