@@ -61,13 +61,21 @@ export class Draft {
     this.onEdit();
   }
 
-  /** As `change`, but only if that changes something and all is sound afterwards: for drags, which cannot go where nothing can be. */
+  /**
+   * As `change`, but only if that changes something and nothing more is wrong afterwards: for drags, which cannot go where
+   * nothing can be. While a field is wrong, the last sound project takes the change as well, so that the drawing follows.
+   */
   tryChange(change: (form: Form) => Form, gesture = ""): boolean {
-    const form = change(this.form);
-    if (JSON.stringify(form) === JSON.stringify(this.form)) return false;
+    const before = this.#history.present;
+    const form = change(before.form);
+    if (JSON.stringify(form) === JSON.stringify(before.form)) return false;
     const version = this.#versionOf(form);
-    if (version.issues.length > 0) return false;
-    this.#history.push(version, gesture);
+    if (version.issues.length > 0) {
+      const known = new Set(before.issues.map(issueKey));
+      const read = readForm(change(formOf(before.file)));
+      if (!read.ok || version.issues.some((issue) => !known.has(issueKey(issue)))) return false;
+      this.#history.push({ ...version, project: read.value.project, file: read.value }, gesture);
+    } else this.#history.push(version, gesture);
     this.onEdit();
     return true;
   }
@@ -109,8 +117,15 @@ export class Draft {
 }
 
 function sound(file: ProjectFile): Version {
-  const form = projectForFile(file.project, file.routines, file.record) as unknown as Form;
-  return { form, issues: [], project: file.project, file };
+  return { form: formOf(file), issues: [], project: file.project, file };
+}
+
+function formOf(file: ProjectFile): Form {
+  return projectForFile(file.project, file.routines, file.record) as unknown as Form;
+}
+
+function issueKey({ path, code }: Issue): string {
+  return `${path} ${code}`;
 }
 
 /** Reads a form as the file it stands for. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { Draft } from "../../../src/app/project/draft.svelte.ts";
+import { withValue } from "../../../src/app/project/form.ts";
 import { parseProjectFile } from "../../../src/model/parse.ts";
 import { shippedText } from "../../support/projectFiles.ts";
 
@@ -60,5 +61,20 @@ describe("a project under edit", () => {
     const before = draft.form;
     expect(draft.tryChange((form) => ({ ...form, zone: 5 }))).toBe(false);
     expect([draft.form, draft.canUndo]).toEqual([before, false]);
+  });
+
+  it("takes a drag while another field is wrong, and leaves that field as it is", () => {
+    const draft = opened();
+    draft.edit("rules.timeLimitS", -1);
+    const [wrong] = draft.issues;
+    expect(wrong?.path).toBe("rules.timeLimitS");
+    expect(draft.tryChange((form) => withValue(form, "zone.widthMm", 1300))).toBe(true);
+    expect([draft.project.zone.widthMm, draft.at("zone.widthMm")]).toEqual([1300, 1300]);
+    expect([draft.at("rules.timeLimitS"), draft.issues.length]).toEqual([-1, 1]);
+    expect(draft.tryChange((form) => withValue(form, "zone.widthMm", 1))).toBe(false);
+    draft.undo();
+    expect([draft.project.zone.widthMm, draft.at("rules.timeLimitS")]).toEqual([1200, -1]);
+    draft.edit("rules.timeLimitS", 90);
+    expect([draft.issues.length, draft.project.rules.timeLimitS]).toEqual([0, 90]);
   });
 });
