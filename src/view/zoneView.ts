@@ -19,11 +19,16 @@ import { RobotScene } from "./robotScene.ts";
 import type { RunTrace } from "./runTrace.ts";
 import { StartScene } from "./startScene.ts";
 import { Surface } from "./surface.ts";
+import { SweptScene } from "./sweptScene.ts";
 import { TrailScene } from "./trailScene.ts";
+import { TroubleScene } from "./troubleScene.ts";
 import { Viewport } from "./viewport.ts";
 import { WedgeScene } from "./wedgeScene.ts";
 import type { ZoneMap } from "./zoneMap.ts";
 import { marginOf, ZoneScene } from "./zoneScene.ts";
+
+/** How much nearer the robot is seen when the drawing follows it. */
+const FOLLOW_SCALE = 2.2;
 
 /** A recorded run ready to be drawn at any second. */
 export interface ViewRun {
@@ -38,6 +43,7 @@ export interface ViewRun {
  */
 export class ZoneView {
   readonly #surface: Surface;
+  readonly #root: Container;
   readonly #zone = new ZoneScene();
   readonly #keepOuts = new KeepOutScene();
   readonly #wedge = new WedgeScene();
@@ -47,7 +53,9 @@ export class ZoneView {
   readonly #map = new MapScene();
   readonly #ghosts = new GhostScene();
   readonly #start = new StartScene();
+  readonly #swept = new SweptScene();
   readonly #trails = new TrailScene();
+  readonly #troubles = new TroubleScene();
   readonly #robot = new RobotScene();
   readonly #balls = new BallScene();
   #palette: Palette;
@@ -56,6 +64,8 @@ export class ZoneView {
   #run: ViewRun | null = null;
   #timeS = 0;
   #litMove = -1;
+  #showsSwept = false;
+  #follows = false;
   #zoneMap: ZoneMap | null = null;
   #size = { widthPx: 0, heightPx: 0 };
   #viewport: Viewport | null = null;
@@ -66,9 +76,11 @@ export class ZoneView {
 
   private constructor(surface: Surface, root: Container, palette: Palette) {
     this.#surface = surface;
+    this.#root = root;
     this.#palette = palette;
     for (const scene of [
       this.#zone,
+      this.#swept,
       this.#wedge,
       this.#region,
       this.#map,
@@ -80,6 +92,7 @@ export class ZoneView {
       this.#ghosts,
       this.#robot,
       this.#balls,
+      this.#troubles,
     ]) {
       root.addChild(scene.layer);
     }
@@ -150,6 +163,20 @@ export class ZoneView {
     this.#drawMoving();
   }
 
+  /** Shades the floor that the pusher has passed over so far. */
+  setSwept(on: boolean): void {
+    if (on === this.#showsSwept) return;
+    this.#showsSwept = on;
+    this.#drawStart();
+    this.#drawMoving();
+  }
+
+  /** Keeps the robot in the middle, seen from nearer, except at the start of a run, where balls can be dragged. */
+  setFollow(on: boolean): void {
+    this.#follows = on;
+    this.#drawMoving();
+  }
+
   /** Shows where balls may lie, with these sample placements; null for neither. */
   setSamples(samples: readonly (readonly PointMm[])[] | null): void {
     this.#samples = samples;
@@ -207,13 +234,16 @@ export class ZoneView {
   #drawStart(): void {
     if (!this.#viewport || !this.#project) return;
     if (!this.#run) {
-      this.#start.clear();
-      this.#trails.clear();
+      for (const scene of [this.#start, this.#trails, this.#troubles, this.#swept]) scene.clear();
       return;
     }
     const balls = ballsOf(this.#project);
     this.#start.draw(balls, this.#run.outcome.placement, this.#viewport, this.#palette);
     this.#trails.draw(this.#run.trace, this.#viewport, this.#palette);
+    this.#troubles.draw(this.#run.recording, this.#viewport, this.#palette);
+    if (this.#showsSwept) {
+      this.#swept.draw(this.#project.robot, this.#run.recording, this.#viewport, this.#palette);
+    } else this.#swept.clear();
   }
 
   #drawMoving(): void {
@@ -221,6 +251,8 @@ export class ZoneView {
     this.#surface.request();
     this.#ghosts.place(this.#timeS, this.#viewport);
     const { robot } = this.#project;
+    this.#root.scale.set(1);
+    this.#root.position.set(0, 0);
     if (!this.#run) {
       this.#robot.swing(robot, this.#viewport, this.#palette, null);
       this.#robot.place(entryPose(this.#project.zone, this.#project.robot), this.#viewport);
@@ -236,7 +268,16 @@ export class ZoneView {
       const mark = ballMark(outcome, recording, ball, timeS);
       this.#balls.place(ball, ballAt(recording, ball, timeS), mark, this.#viewport);
     }
-    this.#trails.showUntil(timeS);
+    for (const scene of [this.#trails, this.#troubles, this.#swept]) scene.showUntil(timeS);
+    if (this.#follows && timeS > 0) this.#follow(robotAt(recording, timeS), this.#viewport);
     this.#path.highlight(this.#litMove >= 0 ? this.#litMove : moveAt(recording, timeS), this.#palette);
+  }
+
+  #follow(at: PointMm, viewport: Viewport): void {
+    this.#root.scale.set(FOLLOW_SCALE);
+    this.#root.position.set(
+      viewport.widthPx / 2 - FOLLOW_SCALE * viewport.x(at.xMm),
+      viewport.heightPx / 2 - FOLLOW_SCALE * viewport.y(at.yMm),
+    );
   }
 }

@@ -85,4 +85,27 @@ describe("watching a run", () => {
     const text = (await last.getByRole("button").textContent()) ?? "";
     expect(await secondOf(page)).toBeCloseTo(Number(text.replace(" s", "")), 1);
   });
+
+  it("follows the robot, shades what its pusher has passed over, and marks what went wrong", async () => {
+    const page = await openWatch();
+    await page.getByRole("button", { name: "Show me one that failed" }).click();
+    await expect.poll(() => runOf(page)).toBeGreaterThan(0);
+    await page.getByRole("heading", { name: "This run fails" }).waitFor();
+    expect(await page.locator(".strip .marks").textContent()).toContain("✕");
+    await page.getByRole("slider", { name: "Time in the run" }).fill("30");
+    const drawn = () => page.locator(".frame").screenshot();
+    /** The drawing once it no longer changes. */
+    const still = async (last: Buffer): Promise<Buffer> => {
+      const next = await drawn();
+      return next.equals(last) ? next : still(next);
+    };
+    const plain = await still(await drawn());
+    await page.getByLabel("Shade the floor its pusher has passed over").check();
+    await expect.poll(async () => plain.equals(await drawn())).toBe(false);
+    const shaded = await still(await drawn());
+    await page.getByLabel("Follow the robot from nearer").check();
+    await expect.poll(async () => shaded.equals(await drawn())).toBe(false);
+    await page.getByLabel("Follow the robot from nearer").uncheck();
+    await expect.poll(async () => shaded.equals(await drawn())).toBe(true);
+  });
 });

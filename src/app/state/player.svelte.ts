@@ -1,4 +1,5 @@
 import { moveAt } from "../../trial/playback.ts";
+import { isTrouble } from "../../view/trouble.ts";
 import type { ViewRun } from "../../view/zoneView.ts";
 
 export const SPEEDS = [0.25, 0.5, 1, 2, 4, 8] as const;
@@ -8,8 +9,7 @@ const LONGEST_FRAME_S = 0.1;
 /** Closer to the end counts as the end, s: a slider's last place may be a rounding short of it. */
 const END_S = 1e-3;
 
-/** What is worth jumping to, and how long before it, s. */
-const TROUBLES: ReadonlySet<string> = new Set(["jam", "off-wedge", "rolled-out", "stall"]);
+/** How long before a trouble a jump to it ends, s. */
 const LEAD_S = 0.5;
 
 /** Playing a recorded run: where in time, how fast, running or not. */
@@ -18,6 +18,10 @@ export class Player {
   timeS = $state(0);
   playing = $state(false);
   speed = $state<number>(1);
+  /** The drawing keeps the robot in its middle. */
+  follow = $state(false);
+  /** The floor that the pusher has passed over is shaded. */
+  swept = $state(false);
   readonly durationS = $derived(this.run?.recording.durationS ?? 0);
   readonly atEnd = $derived(this.run !== null && this.timeS >= this.durationS);
   /** Index of the move under way, −1 without a run. */
@@ -74,7 +78,7 @@ export class Player {
 
   /** To a little before the next jam, or ball that leaves the wedge or the zone; from the last one to the first. */
   toNextTrouble(): void {
-    const troubles = (this.run?.recording.events ?? []).filter(({ kind }) => TROUBLES.has(kind));
+    const troubles = (this.run?.recording.events ?? []).filter(isTrouble);
     const next = troubles.find(({ timeS }) => timeS - LEAD_S > this.timeS + END_S) ?? troubles[0];
     if (!next) return;
     this.pause();
