@@ -1,3 +1,4 @@
+import { cagesBalls } from "../../model/arms.ts";
 import { robotOutline } from "../../model/outline.ts";
 import { ballsOf, type Project } from "../../model/project.ts";
 import { canTurnSomewhere, reachMm } from "../../model/turningRoom.ts";
@@ -48,6 +49,10 @@ function carrying(project: Project): RobotFact {
     return { good: false, question, answer };
   }
   const rate = degreesWords(Math.floor((curveRate(carry, 0) * 180) / Math.PI) * (Math.PI / 180));
+  if (cagesBalls(project.robot, ballsOf(project))) {
+    const answer = `With closed arms at any speed; with open ones up to about ${rate} a second.`;
+    return { good: true, question, answer };
+  }
   const full = project.robot.drive.turnRateRadPerS <= curveRate(carry, 0);
   const answer = full
     ? "Yes, even when it turns as fast as it can."
