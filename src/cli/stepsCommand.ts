@@ -1,6 +1,8 @@
 import type { Program } from "../model/program.ts";
 import type { Routine } from "../model/routine.ts";
 import { programForFile } from "../model/serialiseProgram.ts";
+import { carryLimits } from "../plan/carryLimits.ts";
+import { carryLines } from "../report/carryWords.ts";
 import { listing } from "../report/coder/listing.ts";
 import { type StepSheet, stepSheet } from "../report/coder/steps.ts";
 import { stepCsv, stepJson, stepRows } from "../report/coder/stepTable.ts";
@@ -27,8 +29,13 @@ export function stepsCommand(input: StepsInput): number {
   const { program } = found.value;
   if (program !== undefined) return printProgram(found.value, program, input);
   const sheet = stepSheet(parsed.value, found.value);
+  const { moves } = found.value;
   if (input.form === "json") printJson(stepJson(sheet));
-  else print(stepText(sheet, input.form));
+  else if (input.form !== "table") print(stepText(sheet, input.form));
+  else {
+    const carried = carryLines(carryLimits(parsed.value, moves), moves);
+    print([stepText(sheet, input.form), "", ...carried].join("\n"));
+  }
   return FINE;
 }
 

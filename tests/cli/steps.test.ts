@@ -26,6 +26,7 @@ describe("wedgeward steps", () => {
     expect(moves).toHaveLength(count);
     expect(movesOfListing(python!.stdout, "python")).toEqual(moves);
     for (const { words } of json.steps) expect(table!.stdout).toContain(words);
+    expect(table!.stdout).toMatch(/A ball in the pusher (can be lost:\n {2}step \d+, |stays there)/);
     expect(table!.stdout).toContain(`In all ${json.durationS.toFixed(1)} s`);
   });
 

@@ -1,0 +1,90 @@
+import { cagesBalls, hingedArms } from "../model/arms.ts";
+import { ballsOf, type Project } from "../model/project.ts";
+import type { Move } from "../model/routine.ts";
+import { nominalCourse } from "../motion/course.ts";
+import { setProfile } from "../motion/duration.ts";
+import { Trapezoid } from "../motion/trapezoid.ts";
+import { brakingSpeed, type Carry, carryOf, curveRate } from "./carry.ts";
+import { reachOf } from "./reach.ts";
+
+/** A move in which a ball in the pusher can be lost. */
+export interface CarryLimit {
+  /** Index in the routine. */
+  readonly move: number;
+  /** When the robot brakes at its end, and the ball runs on; or in its turn, outward. */
+  readonly why: "brakes" | "turns";
+  /** What it reaches, and at what it would keep the ball: mm/s of a way, rad/s of a turn on the spot. 0: at no speed. */
+  readonly reached: number;
+  readonly safe: number;
+}
+
+/**
+ * Share of the estimated rate at which a turn on the spot keeps its ball in the engine: starting the turn already sends it outward,
+ * which the estimate leaves out (at 0.73 of it the ball ends 13 mm inside the tips of arm-robot.json, at 0.92 it is 35 mm outside).
+ */
+const SPOT_SHARE = 0.7;
+/** Reached by so small a share more than is safe does not count: rounding of speeds. */
+const SHARE = 1e-6;
+
+/**
+ * Every move in which a ball in the pusher can be lost, by the estimates of carry.ts (a ball rolls on while the robot brakes; it is
+ * thrown outward in a turn; both must stay within 0.7 of the pusher's depth). A way that goes straight on meets its ball again, and
+ * one against a wall is to bring it there; after reversing the pusher is empty; what closed arms cage cannot get out.
+ */
+export function carryLimits(project: Project, moves: readonly Move[]): readonly CarryLimit[] {
+  const { robot } = project;
+  const balls = ballsOf(project);
+  const carry = carryOf(reachOf(robot), robot.drive, balls);
+  const arms = hingedArms(robot);
+  const cages = cagesBalls(robot, balls);
+  const { armsRad } = nominalCourse(project, moves);
+  const profile = new Trapezoid();
+  const limits: CarryLimit[] = [];
+  let holds = false;
+  for (const [index, move] of moves.entries()) {
+    const caged = cages && armsRad[index] === arms?.closedAngleRad;
+    const peak = setProfile(robot.drive, move, profile).peak;
+    const forward = isForward(move);
+    if (forward) holds = true;
+    const limit = holds && !caged ? limitOf(carry, move, peak, goesOn(moves, index)) : null;
+    if (limit !== null && limit.reached > limit.safe * (1 + SHARE)) limits.push({ move: index, ...limit });
+    if (!forward && "distanceMm" in move && !caged) holds = false;
+  }
+  return limits;
+}
+
+function limitOf(carry: Carry, move: Move, peak: number, goesOn: boolean): Omit<CarryLimit, "move"> | null {
+  const none = { why: "turns", reached: peak, safe: 0 } as const;
+  switch (move.kind) {
+    case "turn":
+      if (peak === 0) return null;
+      return carry.holds ? { why: "turns", reached: peak, safe: SPOT_SHARE * curveRate(carry, 0) } : none;
+    case "arc": {
+      if (move.distanceMm <= 0 || move.angleRad === 0) return null;
+      if (!carry.holds) return none;
+      const radiusMm = move.distanceMm / Math.abs(move.angleRad);
+      const turns = { why: "turns", reached: peak, safe: curveRate(carry, radiusMm) * radiusMm } as const;
+      const brakes = { why: "brakes", reached: peak, safe: brakingSpeed(carry) } as const;
+      return goesOn || turns.safe < brakes.safe ? turns : brakes;
+    }
+    case "drive":
+      if (move.distanceMm <= 0 || goesOn) return null;
+      return { why: "brakes", reached: peak, safe: brakingSpeed(carry) };
+    case "toWall":
+    case "wait":
+    case "arms":
+      return null;
+    default:
+      return move satisfies never;
+  }
+}
+
+function isForward(move: Move): boolean {
+  return "distanceMm" in move && move.distanceMm > 0;
+}
+
+/** After standing at most, the next move goes forward: what has run ahead is met again. */
+function goesOn(moves: readonly Move[], index: number): boolean {
+  const next = moves.slice(index + 1).find(({ kind }) => kind !== "wait");
+  return next !== undefined && isForward(next);
+}
