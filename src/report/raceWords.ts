@@ -34,3 +34,16 @@ export function givenUpWords(race: Race): readonly string[] {
       : []),
   ];
 }
+
+/** What a settled race says of itself: ties, what sensing is worth, those given up. */
+export function raceNotes(race: Race): readonly string[] {
+  const sensing = sensingWords(race);
+  const tied = race.ties.length;
+  return [
+    tied > 1
+      ? `${countWords(tied, "routine")} are too close to call; the one to take comes first, then the simplest.`
+      : "The best is better than every other one, on the same placements.",
+    ...(sensing === null ? [] : [sensing]),
+    ...givenUpWords(race),
+  ];
+}

@@ -3,7 +3,6 @@ import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import { type MissingFamily, missingFamilies } from "../../plan/catalogue.ts";
 import { countWords } from "../../report/lengthWords.ts";
-import { givenUpWords, sensingWords } from "../../report/raceWords.ts";
 import { byMoves, byTime, type Entrant } from "../../search/entrant.ts";
 import type { Objective } from "../../search/objective.ts";
 import { planRace } from "../../search/planRace.ts";
@@ -40,7 +39,7 @@ export interface OpenRace {
   /** What is being done. */
   doing(): string;
   /** What the search says of itself: ties, those given up and its error bound, what sensing is worth. */
-  notes(): readonly string[];
+  notes(): Promise<readonly string[]>;
 }
 
 /** Trials of a whole race, and most of one routine: a refined answer after some ten seconds of an ordinary computer. */
@@ -58,14 +57,19 @@ export function showRace(workers: Workers, race: Race): OpenRace {
     race,
     run: new RaceRun(workers, race),
     candidates: () => candidatesOf(race),
-    fronts: () => ({
-      time: race.front(byTime).map((entrant) => candidateOf(race, entrant, false)),
-      moves: race.front(byMoves).map((entrant) => candidateOf(race, entrant, false)),
-    }),
+    fronts: () => frontsOf(race),
     missing: () => (race.stage === "first-look" ? [] : missingFamilies(race.patterns)),
     doing: () => doingWords(race),
     notes: () => notesOf(race),
   };
+}
+
+/** Empty until all have been tried: a few runs of a part of the field are no trade-off. */
+function frontsOf(race: Race): Fronts {
+  if (race.stage === "first-look" || race.stage === "widening") return { time: [], moves: [] };
+  const along = (cost: (entrant: Entrant) => number): readonly Candidate[] =>
+    race.front(cost).map((entrant) => candidateOf(race, entrant, false));
+  return { time: along(byTime), moves: along(byMoves) };
 }
 
 function candidatesOf(race: Race): readonly Candidate[] {
@@ -128,15 +132,9 @@ function doingWords(race: Race): string {
   }
 }
 
-function notesOf(race: Race): readonly string[] {
+/** Fetched when there is something to say: the first rows are sooner there without the words. */
+async function notesOf(race: Race): Promise<readonly string[]> {
   if (!race.isSettled) return [];
-  const sensing = sensingWords(race);
-  const tied = race.ties.length;
-  return [
-    tied > 1
-      ? `${countWords(tied, "routine")} are too close to call; the one to take comes first, then the simplest.`
-      : "The best is better than every other one, on the same placements.",
-    ...(sensing === null ? [] : [sensing]),
-    ...givenUpWords(race),
-  ];
+  const { raceNotes } = await import("../../report/raceWords.ts");
+  return raceNotes(race);
 }

@@ -144,6 +144,9 @@ export class Ranking {
       if (ended === "stopped" || signal.aborted) return;
     }
     this.#publish(true);
+    this.notes = await race.notes();
+    if (signal.aborted) return;
+    if (race.race.isOpen) return this.#go(race, signal);
     this.doneFrac = 1;
     this.status = "done";
     this.onRound();
@@ -163,7 +166,6 @@ export class Ranking {
     this.candidates = race.candidates();
     this.fronts = race.fronts();
     this.missing = race.missing();
-    this.notes = race.notes();
     this.hasFirstLook = stage !== "first-look";
     this.onShown();
     if (isNew && this.hasFirstLook) this.onRound();
