@@ -38,6 +38,7 @@ try {
     .setInputFiles({ name: "mill.json", mimeType: "application/json", buffer: Buffer.from(mill) });
   await page.getByRole("button", { name: /^Projects, open: The old mill/, includeHidden: true }).waitFor();
   await page.keyboard.press("Escape");
+  /** @param {string} name */
   const step = (name) =>
     page.getByRole("navigation", { name: "Steps of the job" }).getByRole("button", { name }).click();
   await page.getByText(/^Routine \d+ of \d+:/).waitFor({ timeout: 120_000 });
