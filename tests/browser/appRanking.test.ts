@@ -14,6 +14,7 @@ describe("the ranking", () => {
     expect(tested.length).toBe(texts.length);
     const rates = tested.map((text) => Number(/([\d.]+) of 100 runs/.exec(text)?.[1]));
     expect([...rates].sort((a, b) => b - a)).toEqual(rates);
+    expect(await rows.first().locator(".thumb path").getAttribute("d")).toMatch(/^M[\d.]+,[\d.]+L/);
   });
 
   it("lets another routine be chosen: drawing, numbers and moves follow", async () => {
