@@ -5,6 +5,7 @@ import { nominalCourse } from "../../src/motion/course.ts";
 import { routineDurationS } from "../../src/motion/duration.ts";
 import type { Pose } from "../../src/motion/pose.ts";
 import { Walker } from "../../src/motion/walker.ts";
+import { arms } from "../../src/trial/arms.kernel.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
 import { robot } from "../../src/trial/robot.kernel.ts";
 import { mirroredMove, mirroredProject } from "../support/mirror.ts";
@@ -20,8 +21,8 @@ function apart(a: Pose, b: Pose): number {
   return Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm) + Math.abs(a.headingRad - b.headingRad);
 }
 
-/** Where the trial's robot would overlap something, set to a pose by hand. */
-function depthAt(project: Project, pose: Pose): number {
+/** Where the trial's robot would overlap something, set to a pose by hand, hinged arms at an angle. */
+function depthAt(project: Project, pose: Pose, armsRad: number): number {
   const plan = compileTrial(project, routineOf([]), { drift: false });
   Object.assign(robot, {
     x: pose.xMm,
@@ -29,6 +30,7 @@ function depthAt(project: Project, pose: Pose): number {
     c: Math.cos(pose.headingRad),
     s: Math.sin(pose.headingRad),
   });
+  arms.angle = armsRad;
   const found = overlapWatch(plan)().filter(({ what }) => what.endsWith("and robot"));
   return Math.max(...found.map(({ depthMm }) => depthMm));
 }
@@ -40,7 +42,7 @@ describe("the path of a robot without drift", () => {
         const course = nominalCourse(project, moves);
         expect(course.durationS).toBeCloseTo(routineDurationS(project.robot.drive, moves), 9);
         for (const [n, piece] of course.pieces.entries()) {
-          expect(depthAt(project, piece.to)).toBeLessThan(STRAY_MM);
+          expect(depthAt(project, piece.to, course.armsRad[piece.move] ?? 0)).toBeLessThan(STRAY_MM);
           expect(piece.startS).toBeGreaterThanOrEqual(course.moveStartS[piece.move]! - 1e-9);
           expect(piece.endS).toBeGreaterThanOrEqual(piece.startS);
           const before = course.pieces[n - 1];
