@@ -6,7 +6,6 @@ import type { Surroundings } from "./surroundings.ts";
  * gap allows at its closing rate and the bound on how fast that rate can change (Mirtich 1996, with the second-order
  * term). "Progress" q is the path parameter: mm driven, or rad turned on the spot.
  * A little over 300 lines: faces, boxes and box corners are tested on one state.
- * A little over 300 lines: faces, boxes and corners are tested against one moving pose.
  */
 
 /** A vertex this near to a wall touches it, mm: a hundredth of the overlap the engine tolerates (0.1 mm). */

@@ -37,6 +37,7 @@ const MOST_ON_FRONT = { usual: 10, short: 4 };
  * flattered by having been chosen for them.
  *
  * `run` says what is to be done and is given the answers; it is a function of settings and answers alone, unless it is hurried.
+ * A little over 300 lines: the stages of one race follow each other on one field and one budget.
  */
 export class Race {
   readonly settings: RaceSettings;

@@ -35,7 +35,6 @@ const BUMP_S = 0.1;
 
 /**
  * What the run in this worker's world came to. Read right after `run`.
- * A little over 300 lines: a run, its watcher and its result are one state, read by name in the inner loop.
  */
 export const result = {
   timeS: 0,

@@ -1,5 +1,6 @@
 import type { StopAdvice, TimeToHome } from "../../score/timeToHome.ts";
 import { outOf100 } from "../rateWords.ts";
+import { axes, type Plot } from "./axes.ts";
 import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale, type Scale } from "./scale.ts";
 
@@ -10,6 +11,12 @@ const LEFT_PX = 52;
 const RIGHT_PX = 110;
 const TOP_PX = 30;
 const BOTTOM_PX = 44;
+const PLOT: Plot = {
+  leftPx: LEFT_PX,
+  rightPx: WIDTH_PX - RIGHT_PX,
+  topPx: TOP_PX,
+  footPx: HEIGHT_PX - BOTTOM_PX,
+};
 
 /** All balls: unbroken; fewer: ever shorter dashes. */
 const DASHES: readonly (readonly number[])[] = [[], [10, 4], [4, 4], [1.5, 4], [10, 3, 2, 3]];
@@ -40,7 +47,11 @@ export function timeChart(time: TimeToHome, stop: StopAdvice): Drawing {
     heightPx: HEIGHT_PX,
     title: "How soon the balls are home",
     description: describe(time, stop),
-    shapes: [...axes(x, y), ...curves, ...stopMark(stop, x)],
+    shapes: [
+      ...axes(PLOT, x, y, { x: "seconds since the start", y: "runs of 100" }),
+      ...curves,
+      ...stopMark(stop, x),
+    ],
   };
 }
 
@@ -81,37 +92,6 @@ function curveOf(
   return [
     { kind: "area", fill: "tint", points: band },
     lineOf(pathOf(timesS, shares, x, y), "strong", 2, dashes),
-  ];
-}
-
-function axes(x: Scale, y: Scale): readonly Shape[] {
-  const foot = HEIGHT_PX - BOTTOM_PX;
-  const right = WIDTH_PX - RIGHT_PX;
-  return [
-    ...y.ticks.flatMap((tick): Shape[] => [
-      lineOf(
-        [
-          [LEFT_PX, y.at(tick)],
-          [right, y.at(tick)],
-        ],
-        "faint",
-        1,
-      ),
-      textAt(LEFT_PX - 8, y.at(tick) + TEXT_PX / 3, String(tick), "end", "soft"),
-    ]),
-    ...x.ticks.flatMap((tick): Shape[] => [
-      lineOf(
-        [
-          [x.at(tick), foot],
-          [x.at(tick), foot + 5],
-        ],
-        "soft",
-        1,
-      ),
-      textAt(x.at(tick), foot + 20, String(tick), "middle", "soft"),
-    ]),
-    textAt(LEFT_PX - 40, TOP_PX - 12, "runs of 100", "start", "soft"),
-    textAt(right, foot + 38, "seconds since the start", "end", "soft"),
   ];
 }
 

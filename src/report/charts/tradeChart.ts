@@ -1,5 +1,6 @@
 import type { Rate } from "../../num/interval.ts";
-import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
+import { axes, type Plot } from "./axes.ts";
+import { type Drawing, lineOf, type Shape, textAt } from "./drawing.ts";
 import { linearScale, type Scale } from "./scale.ts";
 
 const WIDTH_PX = 640;
@@ -9,6 +10,12 @@ const RIGHT_PX = 24;
 const TOP_PX = 30;
 const BOTTOM_PX = 44;
 const DOT_PX = 6;
+const PLOT: Plot = {
+  leftPx: LEFT_PX,
+  rightPx: WIDTH_PX - RIGHT_PX,
+  topPx: TOP_PX,
+  footPx: HEIGHT_PX - BOTTOM_PX,
+};
 
 /** One routine of a trade-off. */
 export interface Trade {
@@ -57,7 +64,7 @@ export function tradeChart(facts: TradeFacts, trades: readonly Trade[]): TradeCh
         ? "Nothing is known yet."
         : `From cheap to dear: ${trades.map(({ words }) => words).join("; ")}.`,
     shapes: [
-      ...axes(facts, x, y),
+      ...axes(PLOT, x, y, { x: facts.costTitle, y: facts.worthTitle }),
       ...(limit ? limitMark(limit, x) : []),
       ...(trades.length > 1 ? [lineOf(stair(spots), "soft", 1.5, [5, 4])] : []),
       ...trades.flatMap(({ cost, figure, isFresh }): Shape[] => [
@@ -88,37 +95,6 @@ function stair(spots: TradeChart["spots"]): (readonly [number, number])[] {
     const before = spots[i - 1];
     return before === undefined ? [[xPx, yPx] as const] : [[xPx, before.yPx] as const, [xPx, yPx] as const];
   });
-}
-
-function axes({ costTitle, worthTitle }: TradeFacts, x: Scale, y: Scale): readonly Shape[] {
-  const foot = HEIGHT_PX - BOTTOM_PX;
-  const right = WIDTH_PX - RIGHT_PX;
-  return [
-    ...y.ticks.flatMap((tick): Shape[] => [
-      lineOf(
-        [
-          [LEFT_PX, y.at(tick)],
-          [right, y.at(tick)],
-        ],
-        "faint",
-        1,
-      ),
-      textAt(LEFT_PX - 8, y.at(tick) + TEXT_PX / 3, String(tick), "end", "soft"),
-    ]),
-    ...x.ticks.flatMap((tick): Shape[] => [
-      lineOf(
-        [
-          [x.at(tick), foot],
-          [x.at(tick), foot + 5],
-        ],
-        "soft",
-        1,
-      ),
-      textAt(x.at(tick), foot + 20, String(tick), "middle", "soft"),
-    ]),
-    textAt(LEFT_PX - 40, TOP_PX - 12, worthTitle, "start", "soft"),
-    textAt(right, foot + 38, costTitle, "end", "soft"),
-  ];
 }
 
 function limitMark(limit: { readonly cost: number; readonly words: string }, x: Scale): readonly Shape[] {
