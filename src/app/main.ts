@@ -5,6 +5,7 @@ import App from "./App.svelte";
 import { keepForOffline } from "./offline/register.ts";
 import { Shelf } from "./project/shelf.svelte.ts";
 import { browserStore } from "./project/store.ts";
+import { startLanguage } from "./state/language.ts";
 import type { Opener } from "./state/ranking.svelte.ts";
 import { Workbench } from "./state/workbench.svelte.ts";
 import "./styles/tokens.css";
@@ -13,6 +14,7 @@ import "./styles/form.css";
 
 const target = document.querySelector("#app");
 if (!target) throw new Error("index.html has no element #app");
+await startLanguage();
 const pool = new Pool(webThreads, webPoolSize());
 // Fetched apart: the page is drawn while the patterns are still on their way.
 const open: Opener = async (wish) => {

@@ -1,9 +1,14 @@
+import { spokenLanguage } from "../texts/language.ts";
 import type { Reply } from "./protocol.ts";
 import type { StartThread } from "./thread.ts";
 
 /** Workers of this page. */
 export const webThreads: StartThread = (events) => {
-  const worker = new Worker(new URL("./browserWorker.ts", import.meta.url), { type: "module" });
+  // Its name is the language in which it says what routines and changes are.
+  const worker = new Worker(new URL("./browserWorker.ts", import.meta.url), {
+    type: "module",
+    name: spokenLanguage(),
+  });
   let isOver = false;
   const die = (reason: string): void => {
     if (isOver) return;

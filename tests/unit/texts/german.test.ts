@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest";
+import { german } from "../../../src/texts/german/german.ts";
+import { allSaid, englishTopics, type Said } from "../../support/texts.ts";
+
+/** Texts that are the same in both languages, and why. */
+const SAME: Readonly<Record<string, string>> = {
+  "shell.titles.zone": "the same word",
+  "shell.titles.jury": "the same word",
+};
+
+const said = await allSaid();
+const named = (found: readonly Said[]): readonly string[] => [...new Set(found.map(({ name }) => name))];
+
+describe("German", () => {
+  it("has every English topic, and no other", async () => {
+    expect(Object.keys(german).sort()).toEqual([...(await englishTopics()).keys()].sort());
+  });
+
+  it("says something wherever English does, and nothing unfinished", () => {
+    expect(said.length).toBeGreaterThan(50);
+    const unsaid = said.filter(({ english, german }) => (english.trim() === "") !== (german.trim() === ""));
+    expect(named(unsaid)).toEqual([]);
+    expect(named(said.filter((each) => /undefined|NaN|\[object/.test(each.english + each.german)))).toEqual(
+      [],
+    );
+  });
+
+  it("differs from English, but where the list says why not", () => {
+    const same = named(said.filter((each) => each.english === each.german && /\p{L}/u.test(each.english)));
+    expect(same).toEqual(Object.keys(SAME).filter((name) => same.includes(name)));
+    // What the list excuses needs the excuse.
+    expect(Object.keys(SAME).filter((name) => !same.includes(name))).toEqual([]);
+  });
+
+  it("keeps numbers, quotes and dashes in its own way", () => {
+    // English quotation marks open at the top: “ after a space or at the start.
+    expect(named(said.filter(({ german }) => /(^|\s)“|”/.test(german)))).toEqual([]);
+    expect(named(said.filter(({ german }) => /\d\.\d/.test(german)))).toEqual([]);
+  });
+});
