@@ -41,7 +41,13 @@ export type Invocation =
       /** Without drift and spread. */
       readonly still: boolean;
     } & Common)
-  | ({ readonly command: "steps"; readonly routine: string; readonly form: StepForm } & Common)
+  | ({
+      readonly command: "steps";
+      readonly routine: string;
+      readonly form: StepForm;
+      readonly seed: number;
+      readonly index: number;
+    } & Common)
   | ({
       readonly command: "compare";
       readonly first: string;
@@ -168,7 +174,8 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
     case "steps": {
       const routine = readRoutine(words, issues);
       const form = common.json ? "json" : readForm(words, issues);
-      return { command: "steps", ...common, json: form === "json", routine, form };
+      const shown = { seed: number("seed", FLAGS.seed.fallback), index: number("index", 0) };
+      return { command: "steps", ...common, json: form === "json", routine, form, ...shown };
     }
     case "sensors":
       return { command: "sensors", ...common, ...sampling(number, FLAGS.trials.forSensors, cores) };

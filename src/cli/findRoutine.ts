@@ -1,4 +1,5 @@
 import type { Parsed } from "../model/issue.ts";
+import type { ProjectFile } from "../model/parse.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { nearestWord } from "../model/suggest.ts";
@@ -14,6 +15,12 @@ export function findRoutine(project: Project, id: string): Parsed<Routine> {
   const message = `This project has no routine of that id; \`wedgeward plan\` lists all ${ids.length}.`;
   const issue = { code: "unknown-routine", path: "--routine", message, got: id, expected: near.join(", ") };
   return { ok: false, issues: [issue] };
+}
+
+/** The same among the team's own routines of a project file, too; those come first. */
+export function routineIn({ project, routines }: ProjectFile, id: string): Parsed<Routine> {
+  const own = routines.find((routine) => routine.id === id);
+  return own ? { ok: true, value: own } : findRoutine(project, id);
 }
 
 /** The three ids most alike, best first. */

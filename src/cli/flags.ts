@@ -226,9 +226,9 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "steps",
-    usage: `steps [PROJECT] --routine ID [--as ${STEP_FORMS.join("|")}]`,
-    help: "the routine as numbered steps for the person who codes the robot",
-    flags: ["routine", "as", "json"],
+    usage: `steps [PROJECT] --routine ID [--as ${STEP_FORMS.join("|")}] [--seed S] [--index I]`,
+    help: "the routine as numbered steps for the person who codes the robot; of one that decides as it goes, run I as well",
+    flags: ["routine", "as", "seed", "index", "json"],
     mostFiles: 1,
   },
   {

@@ -11,7 +11,7 @@ import { madeRuns } from "../practice/entries.ts";
 import { readRuns } from "../practice/practiceRuns.ts";
 import { jurySheet } from "../report/sheet/jurySheet.ts";
 import type { SheetChoice } from "../report/sheet/sheetFacts.ts";
-import { findRoutine } from "./findRoutine.ts";
+import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
 import { newFileIssues } from "./newFile.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
@@ -41,7 +41,7 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, json);
   const { project, record } = parsed.value;
-  const found = ownOrFound(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, json);
   const routine = found.value;
   if (routine.program !== undefined) return reject("the command line", [cannotShow(routine.id)], json);
@@ -71,11 +71,6 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
   if (json) printJson({ project: project.name, routine: routine.id, seed, trials, out, successRate });
   else print(`The sheet is ${out}. Open it in a browser; print it from there, on paper or as PDF.`);
   return FINE;
-}
-
-function ownOrFound({ project, routines }: ProjectFile, id: string): Parsed<Routine> {
-  const own = routines.find((routine) => routine.id === id);
-  return own ? { ok: true, value: own } : findRoutine(project, id);
 }
 
 function outcomesOf(

@@ -89,3 +89,10 @@ export function depthOf(program: Program): number {
 export function isMove(step: Step): step is Move {
   return !["scan", "fetch", "goTo", "repeat", "if"].includes(step.kind);
 }
+
+/** The same line for people to read: a branch with nothing to do on yes asks the opposite instead. */
+export function straightened(step: Step): Step {
+  if (step.kind !== "if" || step.yes.length > 0 || step.no.length === 0) return step;
+  const { ask, not } = step.when;
+  return { ...step, when: { ask, not: !not }, yes: step.no, no: [] };
+}

@@ -28,7 +28,7 @@ export interface Command {
 /** Lines looked at in one run before it is taken for an endless loop without a move. */
 const MAX_LOOKS = 20_000;
 /** What touching another ball on the way is worth, s: it rolls off to where it was not seen. */
-const KNOCK_S = 8;
+export const KNOCK_S = 8;
 /** Moves in one run: beyond any time limit with moves that take time. */
 const MAX_COMMANDS = 5000;
 

@@ -4,6 +4,7 @@ import type { CarryLimit } from "../plan/carryLimits.ts";
 export function carryLines(
   limits: readonly CarryLimit[],
   moves: readonly { readonly kind: string }[],
+  noun: "step" | "move" = "step",
 ): readonly string[] {
   if (limits.length === 0)
     return ["A ball in the pusher stays there in every turn and whenever the robot stops."];
@@ -15,7 +16,7 @@ export function carryLines(
         onSpot ? `${Math.floor((value * 180) / Math.PI)} deg/s` : `${Math.floor(value)} mm/s`;
       const when = why === "brakes" ? "when it stops" : "in the turn";
       const kept = safe > 0 ? `kept at ${speed(safe)} or less` : "this pusher keeps none in a turn";
-      return `  step ${move + 1}, ${when}: reaches ${speed(reached)}, ${kept}`;
+      return `  ${noun} ${move + 1}, ${when}: reaches ${speed(reached)}, ${kept}`;
     }),
   ];
 }

@@ -1,8 +1,9 @@
-import type { Condition, Program, Question, Step } from "../model/program.ts";
+import { type Condition, type Program, type Question, type Step, straightened } from "../model/program.ts";
+import { MM_DECIMALS, numberText } from "./coder/numberText.ts";
 import { degreesWords, millimetresWords } from "./lengthWords.ts";
 import { moveWords } from "./moveWords.ts";
 
-const CORNER_WORDS = {
+export const CORNER_WORDS = {
   "lower-left": "lower left",
   "lower-right": "lower right",
   "upper-left": "upper left",
@@ -44,7 +45,7 @@ function answersOf(ask: Condition): readonly [string, string] {
     case "bumped":
       return [`the ${ask.side} has run into something`, `the ${ask.side} has run into nothing`];
     case "nearer": {
-      const distance = millimetresWords(ask.thanMm);
+      const distance = `${numberText(ask.thanMm, MM_DECIMALS)} mm`;
       return [
         `distance sensor ${ask.sensor + 1} reads less than ${distance}`,
         `distance sensor ${ask.sensor + 1} reads ${distance} or more`,
@@ -70,7 +71,7 @@ export function programLines(program: Program): readonly ProgramLine[] {
   const lines: ProgramLine[] = [];
   let number = 0;
   const write = (steps: readonly Step[], depth: number): void => {
-    for (const step of steps) {
+    for (const step of steps.map(straightened)) {
       number++;
       lines.push({ number, depth, words: lineWords(step) });
       if (step.kind === "repeat") write(step.steps, depth + 1);

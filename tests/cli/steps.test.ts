@@ -30,6 +30,16 @@ describe("wedgeward steps", () => {
     expect(table!.stdout).toContain(`In all ${json.durationS.toFixed(1)} s`);
   });
 
+  it("writes a routine that decides as it goes, with a run of it as an example", async () => {
+    const args = ["steps", "looking-robot", "--routine", "look-n1-none", "--index", "3"];
+    const [table, python] = await Promise.all([runCommand(...args), runCommand(...args, "--as", "python")]);
+    for (const { code, stderr } of [table, python]) expect([code, stderr]).toEqual([0, ""]);
+    expect(table.stdout).toMatch(/3 {2}repeat at most 3 times, until no ball is noted:/);
+    expect(table.stdout).toContain("what it drove in run 3 of seed 1 (");
+    expect(table.stdout).toMatch(/ 1 {5}1 {2}drive forward 30 mm at 250 mm\/s/);
+    expect(python.stdout).toContain("        if balls_noted() == 0:\n            break");
+  });
+
   it("says which forms there are when asked for another", async () => {
     const { code, stderr, stdout } = await steps("--as", "pyhton");
     expect([code, stdout]).toEqual([2, ""]);

@@ -1,41 +1,17 @@
-import { FUNCTIONS, type FunctionName } from "./calls.ts";
+import type { Corner } from "../../model/zone.ts";
+import { C, type Dialect, PYTHON } from "./dialects.ts";
+import { FUNCTIONS, type FunctionName, READINGS, type ReadingName } from "./functions.ts";
 import { DEG_DECIMALS, numberText } from "./numberText.ts";
-import type { CoderStep, StepSheet } from "./steps.ts";
+import { askedOf, questionCode } from "./questions.ts";
+import { type CoderLine, type CoderStep, placedLines, type StepSheet } from "./steps.ts";
 import { argumentText, namedArguments } from "./stepTable.ts";
 
 export type ListingLanguage = "pseudo" | "python" | "c";
 
-/** What one language looks like. */
-interface Dialect {
-  readonly comment: (text: string) => string;
-  readonly constant: (name: string, value: string) => string;
-  /** How a function the team writes is announced. */
-  readonly declaration: (name: string, params: readonly string[], meaning: string) => readonly string[];
-  readonly begin: string;
-  readonly call: (name: string, args: readonly string[], remark: string) => string;
-  readonly end: readonly string[];
-}
-
-const PYTHON: Dialect = {
-  comment: (text) => (text === "" ? "#" : `# ${text}`),
-  constant: (name, value) => `${name} = ${value}`,
-  declaration: (name, params, meaning) => [`#   ${name}(${params.join(", ")})`, `#       ${meaning}`],
-  begin: "def routine():",
-  call: (name, args, remark) => `    ${`${name}(${args.join(", ")})`.padEnd(34)}  # ${remark}`,
-  end: [],
-};
-
-const C: Dialect = {
-  comment: (text) => `// ${text}`.trimEnd(),
-  constant: (name, value) => `#define ${name} ${value}`,
-  declaration: (name, params, meaning) => [
-    `void ${name}(${params.map((param) => `double ${param}`).join(", ")});`,
-    `    // ${meaning}`,
-  ],
-  begin: "void routine(void) {",
-  call: (name, args, remark) => `    ${`${name}(${args.join(", ")});`.padEnd(34)}  // ${remark}`,
-  end: ["}"],
-};
+const INDENT = "    ";
+/** Column at which remarks begin, where a call leaves room. */
+const REMARK_COLUMN = 40;
+const MEANING_LENGTH = 88;
 
 /** The routine as a program, or as numbered sentences. */
 export function listing(sheet: StepSheet, language: ListingLanguage): string {
@@ -52,57 +28,157 @@ export function listing(sheet: StepSheet, language: ListingLanguage): string {
 }
 
 function heading({ project, routine, robot, durationS, steps }: StepSheet): readonly string[] {
-  return [
-    `${routine.id}: ${routine.label}`,
-    `${robot} in ${project}; ${steps.length} steps, ${durationS.toFixed(1)} s`,
-  ];
+  const count = placedLines(steps).length;
+  const time = durationS === null ? "as long as its sensors make it" : `${durationS.toFixed(1)} s`;
+  return [`${routine.id}: ${routine.label}`, `${robot} in ${project}; ${count} steps, ${time}`];
 }
 
+/** Numbered, a block's own lines further in. */
 function sentences(sheet: StepSheet): string {
-  const width = String(sheet.steps.length).length;
-  return [
-    ...heading(sheet),
-    "",
-    ...sheet.steps.map(({ number, words }) => `${String(number).padStart(width)}. ${words}`),
-  ].join("\n");
+  const width = String(placedLines(sheet.steps).length).length;
+  const lines: string[] = [];
+  const write = (steps: readonly CoderLine[], depth: number): void => {
+    for (const line of steps) {
+      const inward = "  ".repeat(depth);
+      lines.push(`${String(line.number).padStart(width)}. ${inward}${line.words}`);
+      if (line.kind === "repeat") write(line.steps, depth + 1);
+      if (line.kind !== "if") continue;
+      write(line.yes, depth + 1);
+      if (line.no.length > 0) lines.push(`${" ".repeat(width + 2)}${inward}otherwise:`);
+      write(line.no, depth + 1);
+    }
+  };
+  write(sheet.steps, 0);
+  return [...heading(sheet), "", ...lines].join("\n");
 }
 
 function program(sheet: StepSheet, dialect: Dialect): string {
-  const { gain, steps, accelMmPerS2 } = sheet;
-  const { comment, constant, declaration } = dialect;
-  const used = (Object.keys(FUNCTIONS) as FunctionName[]).filter((name) =>
-    steps.some(({ call }) => call.name === name),
-  );
+  const { steps } = sheet;
+  const { declaration } = dialect;
   return [
-    ...heading(sheet).map(comment),
-    comment(""),
+    ...heading(sheet).map(dialect.comment),
+    dialect.comment(""),
+    ...constants(sheet, dialect),
+    "",
+    dialect.comment("Write these functions for your robot; each returns when its move is over:"),
+    ...functionsIn(steps).flatMap((name) =>
+      declaration(name, FUNCTIONS[name].params, "nothing", wrapped(FUNCTIONS[name].meaning)),
+    ),
+    ...readingsIn(steps).flatMap((name) =>
+      declaration(name, READINGS[name].params, READINGS[name].gives, wrapped(READINGS[name].meaning)),
+    ),
+    "",
+    dialect.begin,
+    ...block(steps, dialect, INDENT),
+    ...(dialect.close === null ? [] : [dialect.close]),
+  ].join("\n");
+}
+
+/** What turns the listing's numbers into degrees of this robot's wheels, and the names of corners. */
+function constants(sheet: StepSheet, { comment, constant }: Dialect): readonly string[] {
+  const { gain, accelMmPerS2, steps, decides } = sheet;
+  const acceleration = numberText(accelMmPerS2, 0);
+  return [
     comment("Wheel degrees of this robot; they make up for the mean drift in its project file."),
     comment("A straight: both wheels turn mm * WHEEL_DEG_PER_MM, each times its factor."),
     comment("A turn: one wheel turns deg * WHEEL_DEG_PER_TURN_DEG forward, the other back."),
-    comment(
-      `Every move starts and ends at rest; wheels speed up and brake at ${numberText(accelMmPerS2, 0)} mm/s^2.`,
-    ),
+    comment(`Every move starts and ends at rest; wheels speed up and brake at ${acceleration} mm/s^2.`),
     comment("A curve: the degrees of both wheels stand behind the step."),
+    ...(decides
+      ? [comment("Add up every move: scan, fetch and go_to reckon from where the robot should be by now.")]
+      : []),
     constant("WHEEL_DEG_PER_MM", numberText(gain.wheelDegPerMm, DEG_DECIMALS + 1)),
     constant("WHEEL_DEG_PER_TURN_DEG", numberText(gain.wheelDegPerTurnDeg, DEG_DECIMALS + 1)),
     constant("LEFT_FACTOR", numberText(gain.leftFactor, DEG_DECIMALS + 2)),
     constant("RIGHT_FACTOR", numberText(gain.rightFactor, DEG_DECIMALS + 2)),
-    "",
-    comment("Write these functions for your robot; each returns when its move is over:"),
-    ...used.flatMap((name) => declaration(name, FUNCTIONS[name].params, FUNCTIONS[name].meaning)),
-    "",
-    dialect.begin,
-    ...steps.map((step) => dialect.call(step.call.name, textsOf(step), remark(step))),
-    ...dialect.end,
-  ].join("\n");
+    ...cornersIn(steps).map((corner, i) => constant(cornerName(corner), String(i + 1))),
+  ];
 }
 
-function textsOf(step: CoderStep): readonly string[] {
-  return [...namedArguments(step)].map(([param, value]) => argumentText(param, value));
+function block(steps: readonly CoderLine[], dialect: Dialect, indent: string): readonly string[] {
+  if (steps.length === 0) return dialect.nothing === null ? [] : [`${indent}${dialect.nothing}`];
+  return steps.flatMap((line) => lineCode(line, dialect, indent));
 }
 
-function remark({ number, wheels, words }: CoderStep): string {
-  if (wheels === null) return `${number}: ${words}`;
+function lineCode(line: CoderLine, dialect: Dialect, indent: string): readonly string[] {
+  const inner = indent + INDENT;
+  const close = dialect.close === null ? [] : [`${indent}${dialect.close}`];
+  const remarked = (code: string, text: string): string =>
+    `${`${indent}${code}`.padEnd(REMARK_COLUMN)}  ${dialect.remark(text)}`;
+  switch (line.kind) {
+    case "do":
+      return [remarked(dialect.call(line.call.name, argumentsOf(line)), remark(line))];
+    case "repeat": {
+      const { number, until } = line;
+      const leave = until === null ? [] : dialect.leave(questionCode(until, dialect), INDENT);
+      return [
+        remarked(dialect.rounds(`round_${number}`, line.atMost), String(number)),
+        ...leave.map((code) => `${inner}${code}`),
+        ...block(line.steps, dialect, inner),
+        ...close,
+      ];
+    }
+    case "if": {
+      const { number, when, yes, no } = line;
+      return [
+        remarked(dialect.branch(questionCode(when, dialect)), String(number)),
+        ...block(yes, dialect, inner),
+        ...(no.length === 0 ? [] : [`${indent}${dialect.otherwise}`, ...block(no, dialect, inner)]),
+        ...close,
+      ];
+    }
+    default:
+      return line satisfies never;
+  }
+}
+
+function argumentsOf(step: CoderStep): readonly string[] {
+  return [...namedArguments(step)].map(([param, value]) =>
+    typeof value === "string" ? cornerName(value) : argumentText(param, value),
+  );
+}
+
+/** What the code itself does not say: the step's number and its wheels. */
+function remark({ number, wheels }: CoderStep): string {
+  if (wheels === null) return String(number);
   const degrees = [wheels.leftDeg, wheels.rightDeg].map((turn) => numberText(turn, 1)).join(" and ");
   return `${number}: wheels ${degrees} deg`;
+}
+
+/** Lines of at most so many characters, broken between words. */
+function wrapped(text: string): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    if (last === undefined || last.length + 1 + word.length > MEANING_LENGTH) lines.push(word);
+    else lines[lines.length - 1] = `${last} ${word}`;
+  }
+  return lines;
+}
+
+function cornerName(corner: Corner): string {
+  return corner.toUpperCase().replace("-", "_");
+}
+
+function functionsIn(steps: readonly CoderLine[]): readonly FunctionName[] {
+  const called = new Set(placedLines(steps).map(({ line }) => (line.kind === "do" ? line.call.name : null)));
+  return (Object.keys(FUNCTIONS) as FunctionName[]).filter((name) => called.has(name));
+}
+
+function readingsIn(steps: readonly CoderLine[]): readonly ReadingName[] {
+  const asked = new Set(
+    placedLines(steps).flatMap(({ line }) => {
+      if (line.kind === "if") return [askedOf(line.when).reading];
+      return line.kind === "repeat" && line.until !== null ? [askedOf(line.until).reading] : [];
+    }),
+  );
+  return (Object.keys(READINGS) as ReadingName[]).filter((name) => asked.has(name));
+}
+
+/** In the order in which they first come up. */
+function cornersIn(steps: readonly CoderLine[]): readonly Corner[] {
+  const named = placedLines(steps).flatMap(({ line }) =>
+    line.kind === "do" ? line.call.args.filter((arg) => typeof arg === "string") : [],
+  );
+  return [...new Set(named)];
 }

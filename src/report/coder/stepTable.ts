@@ -1,87 +1,171 @@
-import { FUNCTIONS } from "./calls.ts";
+import type { Corner } from "../../model/zone.ts";
+import { FUNCTIONS, type Param, READINGS } from "./functions.ts";
 import { DEG_DECIMALS, MM_DECIMALS, numberText, SECONDS_DECIMALS, SPEED_DECIMALS } from "./numberText.ts";
-import type { CoderStep, StepSheet } from "./steps.ts";
+import { type Asked, askedOf, thresholdText } from "./questions.ts";
+import { type CoderLine, type CoderStep, type PlacedLine, placedLines, type StepSheet } from "./steps.ts";
 
 /** Columns of the CSV file, units in their names; the call's numbers stand under the names of its params. */
 const ARGUMENTS = ["mm", "extra_mm", "deg", "mm_per_s", "deg_per_s", "s"] as const;
-type Argument = (typeof ARGUMENTS)[number];
+/** The same for routines that decide: places, and the corner the wedge is taken to be in. */
+const ALL_ARGUMENTS = [...ARGUMENTS, "x_mm", "y_mm", "corner"] as const;
 
-const DECIMALS: Readonly<Record<Argument, number>> = {
+const DECIMALS: Readonly<Record<Param, number>> = {
   mm: MM_DECIMALS,
   extra_mm: MM_DECIMALS,
+  x_mm: MM_DECIMALS,
+  y_mm: MM_DECIMALS,
   deg: DEG_DECIMALS,
   mm_per_s: SPEED_DECIMALS,
   deg_per_s: SPEED_DECIMALS,
   s: SECONDS_DECIMALS,
+  corner: 0,
+  sensor: 0,
 };
 
-/** The text of one number of a call, rounded as its unit asks. */
-export function argumentText(param: Argument, value: number): string {
-  return numberText(value, DECIMALS[param]);
+/** The text of one number of a call, rounded as its unit asks; of a corner, its name in the project file. */
+export function argumentText(param: Param, value: number | Corner): string {
+  return typeof value === "string" ? value : numberText(value, DECIMALS[param]);
 }
 
 /** A call's numbers with the names of their params. */
-export function namedArguments({ call }: CoderStep): ReadonlyMap<Argument, number> {
+export function namedArguments({ call }: CoderStep): ReadonlyMap<Param, number | Corner> {
   const { params } = FUNCTIONS[call.name];
   return new Map(params.map((param, i) => [param, call.args[i] ?? 0]));
 }
 
-/** Rows for reading: number, words, wheel degrees, seconds; the header first. */
+/** Spaces that a page does not swallow: how far in a line stands. */
+const INWARD = "\u00A0\u00A0";
+
+/** Rows for reading: number, words, wheel degrees, seconds; the header first. Lines of blocks stand further in. */
 export function stepRows({ steps }: StepSheet): readonly (readonly string[])[] {
-  const rows = steps.map(({ number, words, wheels, durationS }) => [
+  return [STEP_HEADS, ...rowsOf(steps, 0)];
+}
+
+export const STEP_HEADS: readonly string[] = ["step", "do", "left wheel °", "right wheel °", "°/s", "s"];
+
+function rowsOf(steps: readonly CoderLine[], depth: number): readonly (readonly string[])[] {
+  const inward = INWARD.repeat(depth);
+  return steps.flatMap((line) => {
+    const { number, words } = line;
+    if (line.kind === "do") return [stepRow(line, `${inward}${words}`)];
+    const head = [String(number), `${inward}${words}`, "", "", "", ""];
+    if (line.kind === "repeat") return [head, ...rowsOf(line.steps, depth + 1)];
+    const otherwise = line.no.length > 0 ? [["", `${inward}otherwise:`, "", "", "", ""]] : [];
+    return [head, ...rowsOf(line.yes, depth + 1), ...otherwise, ...rowsOf(line.no, depth + 1)];
+  });
+}
+
+/** One step as a row under STEP_HEADS. */
+export function stepRow({ number, words, wheels, durationS }: CoderStep, shown = words): readonly string[] {
+  return [
     String(number),
-    words,
+    shown,
     wheels === null ? "" : numberText(wheels.leftDeg, 1),
     wheels === null ? "" : numberText(wheels.rightDeg, 1),
     wheels === null ? "" : numberText(wheels.wheelDegPerS, 0),
-    durationS.toFixed(2),
-  ]);
-  return [["step", "do", "left wheel °", "right wheel °", "°/s", "s"], ...rows];
-}
-
-/** One line a step, decimal point, comma between. */
-export function stepCsv({ steps }: StepSheet): string {
-  const header = [
-    "step",
-    "do",
-    ...ARGUMENTS,
-    "left_wheel_deg",
-    "right_wheel_deg",
-    "wheel_deg_per_s",
-    "seconds",
+    durationS === null ? "" : durationS.toFixed(2),
   ];
-  const lines = steps.map((step) => {
-    const args = namedArguments(step);
-    const { wheels } = step;
-    return [
-      String(step.number),
-      step.call.name,
-      ...ARGUMENTS.map((param) => (args.has(param) ? argumentText(param, args.get(param) ?? 0) : "")),
-      ...(wheels === null
-        ? ["", "", ""]
-        : [
-            numberText(wheels.leftDeg, DEG_DECIMALS),
-            numberText(wheels.rightDeg, DEG_DECIMALS),
-            numberText(wheels.wheelDegPerS, SPEED_DECIMALS),
-          ]),
-      numberText(step.durationS, SECONDS_DECIMALS),
-    ].join(",");
-  });
-  return [header.join(","), ...lines].join("\n");
 }
 
-/** The sheet as plain JSON; numbers in full. */
+/**
+ * One line a step, decimal point, comma between. A routine that decides has more columns: the step whose block a line stands in and
+ * on which answer, rounds at most, and what is asked (a reading, its sensor, less than what) with the answer wanted.
+ */
+export function stepCsv({ steps, decides }: StepSheet): string {
+  const wheels = ["left_wheel_deg", "right_wheel_deg", "wheel_deg_per_s", "seconds"];
+  const header = decides
+    ? ["step", "inside", "on", "do", ...ALL_ARGUMENTS, ...QUESTION_COLUMNS, ...wheels]
+    : ["step", "do", ...ARGUMENTS, ...wheels];
+  const lines = placedLines(steps).map((placed) => (decides ? decidingCells(placed) : plainCells(placed)));
+  return [header, ...lines].map((cells) => cells.join(",")).join("\n");
+}
+
+const QUESTION_COLUMNS = ["at_most", "ask", "sensor", "less_than", "wanted"] as const;
+
+function plainCells({ line }: PlacedLine): readonly string[] {
+  return line.kind === "do"
+    ? [String(line.number), line.call.name, ...argumentCells(line, ARGUMENTS), ...wheelCells(line)]
+    : [];
+}
+
+function decidingCells({ line, inside, branch }: PlacedLine): readonly string[] {
+  const place = [String(line.number), inside === 0 ? "" : String(inside), branch];
+  const none = ALL_ARGUMENTS.map(() => "");
+  switch (line.kind) {
+    case "do":
+      return [
+        ...[...place, line.call.name, ...argumentCells(line, ALL_ARGUMENTS)],
+        ...[...QUESTION_COLUMNS.map(() => ""), ...wheelCells(line)],
+      ];
+    case "repeat": {
+      const asked = line.until === null ? ["", "", "", ""] : askedCells(askedOf(line.until));
+      return [...place, "repeat", ...none, String(line.atMost), ...asked, "", "", "", ""];
+    }
+    case "if":
+      return [...place, "if", ...none, "", ...askedCells(askedOf(line.when)), "", "", "", ""];
+    default:
+      return line satisfies never;
+  }
+}
+
+function askedCells(asked: Asked): readonly string[] {
+  const { reading, sensor, wanted } = asked;
+  return [reading, sensor === null ? "" : String(sensor), thresholdText(asked), wanted];
+}
+
+function argumentCells(step: CoderStep, columns: readonly Param[]): readonly string[] {
+  const args = namedArguments(step);
+  return columns.map((param) => (args.has(param) ? argumentText(param, args.get(param) ?? 0) : ""));
+}
+
+function wheelCells({ wheels, durationS }: CoderStep): readonly string[] {
+  return [
+    ...(wheels === null
+      ? ["", "", ""]
+      : [
+          numberText(wheels.leftDeg, DEG_DECIMALS),
+          numberText(wheels.rightDeg, DEG_DECIMALS),
+          numberText(wheels.wheelDegPerS, SPEED_DECIMALS),
+        ]),
+    durationS === null ? "" : numberText(durationS, SECONDS_DECIMALS),
+  ];
+}
+
+/** The sheet as plain JSON; numbers in full, blocks inside one another. */
 export function stepJson(sheet: StepSheet): object {
   return {
     ...sheet,
     functions: FUNCTIONS,
-    steps: sheet.steps.map((step) => ({
-      number: step.number,
-      words: step.words,
-      call: step.call.name,
-      args: Object.fromEntries(namedArguments(step)),
-      wheels: step.wheels,
-      durationS: step.durationS,
-    })),
+    ...(sheet.decides ? { readings: READINGS } : {}),
+    steps: sheet.steps.map(lineJson),
   };
+}
+
+function lineJson(line: CoderLine): object {
+  const { number, words } = line;
+  switch (line.kind) {
+    case "do": {
+      const { call, wheels, durationS } = line;
+      return {
+        number,
+        words,
+        call: call.name,
+        args: Object.fromEntries(namedArguments(line)),
+        wheels,
+        durationS,
+      };
+    }
+    case "repeat": {
+      const { atMost, until } = line;
+      const asked = until === null ? null : askedOf(until);
+      return { number, words, repeat: { atMost, until: asked }, steps: line.steps.map(lineJson) };
+    }
+    case "if":
+      return {
+        ...{ number, words, if: askedOf(line.when) },
+        ...{ yes: line.yes.map(lineJson), no: line.no.map(lineJson) },
+      };
+    default:
+      return line satisfies never;
+  }
 }

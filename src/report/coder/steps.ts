@@ -1,21 +1,47 @@
+import { linesOf, type Program, type Question, type Step, straightened } from "../../model/program.ts";
 import type { Project } from "../../model/project.ts";
-import type { Move, Routine } from "../../model/routine.ts";
+import type { Robot } from "../../model/robot.ts";
+import type { Routine } from "../../model/routine.ts";
 import { moveDurationS } from "../../motion/duration.ts";
-import { type Call, callOf } from "./calls.ts";
-import { DEG_DECIMALS, MM_DECIMALS, numberText, SECONDS_DECIMALS, SPEED_DECIMALS } from "./numberText.ts";
+import { questionWords } from "../programWords.ts";
+import { type Call, callOf, type PlainStep } from "./calls.ts";
+import { stepWords } from "./stepWords.ts";
 import { type WheelGain, type WheelTurns, wheelGain, wheelTurns } from "./wheels.ts";
 
 /** One step for the coder. */
 export interface CoderStep {
-  /** From 1, as on the drawing. */
+  readonly kind: "do";
+  /** From 1, as on the drawing and as losses name it. */
   readonly number: number;
   /** In neutral words, exact: "drive forward 36 mm at 200 mm/s". */
   readonly words: string;
   readonly call: Call;
-  /** null where no wheel turns. */
+  /** null where no wheel turns, or where it depends on what was seen. */
   readonly wheels: WheelTurns | null;
-  readonly durationS: number;
+  /** null where it depends on what was seen. */
+  readonly durationS: number | null;
 }
+
+/** Steps to be done again and again; the question is asked before each round. */
+export interface CoderRounds {
+  readonly kind: "repeat";
+  readonly number: number;
+  readonly words: string;
+  readonly atMost: number;
+  readonly until: Question | null;
+  readonly steps: readonly CoderLine[];
+}
+
+export interface CoderBranch {
+  readonly kind: "if";
+  readonly number: number;
+  readonly words: string;
+  readonly when: Question;
+  readonly yes: readonly CoderLine[];
+  readonly no: readonly CoderLine[];
+}
+
+export type CoderLine = CoderStep | CoderRounds | CoderBranch;
 
 export interface StepSheet {
   readonly project: string;
@@ -24,23 +50,19 @@ export interface StepSheet {
   readonly gain: WheelGain;
   /** Of each wheel, at the start and end of every move. */
   readonly accelMmPerS2: number;
-  readonly steps: readonly CoderStep[];
-  readonly durationS: number;
+  readonly steps: readonly CoderLine[];
+  /** Whether the routine asks sensors or goes by what it has seen. */
+  readonly decides: boolean;
+  /** null where the routine decides as it goes. */
+  readonly durationS: number | null;
 }
 
-/** A routine as numbered steps for the person who codes the robot. */
+/** A routine as numbered steps for the person who codes the robot, branches and sensors included. */
 export function stepSheet(project: Project, routine: Routine): StepSheet {
   const { robot } = project;
-  const steps = routine.moves.map((move, i): CoderStep => {
-    const call = callOf(robot.drive, move);
-    return {
-      number: i + 1,
-      words: stepWords(move, call),
-      call,
-      wheels: wheelTurns(robot, move),
-      durationS: moveDurationS(robot.drive, move),
-    };
-  });
+  const program: Program = routine.program ?? routine.moves;
+  const steps = linesFrom(program, 1, robot);
+  const decides = routine.program !== undefined;
   return {
     project: project.name,
     routine: { id: routine.id, label: routine.label },
@@ -48,32 +70,83 @@ export function stepSheet(project: Project, routine: Routine): StepSheet {
     gain: wheelGain(robot),
     accelMmPerS2: robot.drive.accelMmPerS2,
     steps,
-    durationS: steps.reduce((sum, { durationS }) => sum + durationS, 0),
+    decides,
+    durationS: decides
+      ? null
+      : steps.reduce((sum, step) => sum + (step.kind === "do" ? (step.durationS ?? 0) : 0), 0),
   };
 }
 
-const mm = (value: number | undefined): string => `${numberText(Math.abs(value ?? 0), MM_DECIMALS)} mm`;
-const deg = (value: number | undefined): string => `${numberText(Math.abs(value ?? 0), DEG_DECIMALS)} deg`;
-const speed = (value: number | undefined): string => numberText(value ?? 0, SPEED_DECIMALS);
-const way = (value: number | undefined): string => ((value ?? 0) < 0 ? "backward" : "forward");
-const side = (value: number | undefined): string => ((value ?? 0) < 0 ? "right" : "left");
+function linesFrom(program: Program, first: number, robot: Robot): readonly CoderLine[] {
+  let number = first;
+  return program.map(straightened).map((step) => {
+    const line = lineFrom(step, number, robot);
+    number += linesOf([step]).length;
+    return line;
+  });
+}
 
-function stepWords(move: Move, { args }: Call): string {
-  const [a, b, c] = args;
-  switch (move.kind) {
-    case "drive":
-      return `drive ${way(a)} ${mm(a)} at ${speed(b)} mm/s`;
-    case "turn":
-      return `turn ${side(a)} ${deg(a)} at ${speed(b)} deg/s`;
-    case "arc":
-      return `curve ${side(b)} ${deg(b)} over ${mm(a)} ${way(a)} at ${speed(c)} mm/s`;
-    case "toWall":
-      return `drive ${way(a)} to the wall ${mm(a)} and push on ${mm(b)} at ${speed(c)} mm/s`;
-    case "wait":
-      return `wait ${numberText(a ?? 0, SECONDS_DECIMALS)} s`;
-    case "arms":
-      return `${move.to === "open" ? "open" : "close"} the arms ${numberText(a ?? 0, SECONDS_DECIMALS)} s`;
+function lineFrom(step: Step, number: number, robot: Robot): CoderLine {
+  switch (step.kind) {
+    case "repeat": {
+      const { atMost, until } = step;
+      const ends = until === null ? "" : `, until ${questionWords(until)}`;
+      const words = `repeat at most ${atMost} times${ends}:`;
+      return {
+        kind: "repeat",
+        number,
+        words,
+        atMost,
+        until,
+        steps: linesFrom(step.steps, number + 1, robot),
+      };
+    }
+    case "if": {
+      const { when } = step;
+      const words = `if ${questionWords(when)}:`;
+      const yes = linesFrom(step.yes, number + 1, robot);
+      const no = linesFrom(step.no, number + 1 + linesOf(step.yes).length, robot);
+      return { kind: "if", number, words, when, yes, no };
+    }
     default:
-      return move satisfies never;
+      return stepFrom(step, number, robot);
   }
+}
+
+/** A line that is no block. */
+export function stepFrom(step: PlainStep, number: number, robot: Robot): CoderStep {
+  const call = callOf(robot.drive, step);
+  const words = stepWords(call);
+  if (step.kind === "fetch" || step.kind === "goTo")
+    return { kind: "do", number, words, call, wheels: null, durationS: null };
+  const { drive } = robot;
+  const move =
+    step.kind === "scan"
+      ? ({ kind: "turn", angleRad: step.angleRad, rateRadPerS: step.rateRadPerS } as const)
+      : step;
+  const [wheels, durationS] = [wheelTurns(robot, move), moveDurationS(drive, move)];
+  return { kind: "do", number, words, call, wheels, durationS };
+}
+
+/** A line, the block it stands in (0: none) and on which side of a branch. */
+export interface PlacedLine {
+  readonly line: CoderLine;
+  readonly inside: number;
+  readonly branch: "" | "yes" | "no";
+  readonly depth: number;
+}
+
+/** All lines in the order in which they are written down. */
+export function placedLines(
+  steps: readonly CoderLine[],
+  inside = 0,
+  branch: PlacedLine["branch"] = "",
+  depth = 0,
+): readonly PlacedLine[] {
+  return steps.flatMap((line) => [
+    { line, inside, branch, depth },
+    ...(line.kind === "repeat" ? placedLines(line.steps, line.number, "", depth + 1) : []),
+    ...(line.kind === "if" ? placedLines(line.yes, line.number, "yes", depth + 1) : []),
+    ...(line.kind === "if" ? placedLines(line.no, line.number, "no", depth + 1) : []),
+  ]);
 }
