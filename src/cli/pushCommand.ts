@@ -3,11 +3,10 @@ import { parsePlacement } from "../model/parsePlacement.ts";
 import type { Project } from "../model/project.ts";
 import type { PointMm } from "../model/zone.ts";
 import { moveDurationS } from "../motion/duration.ts";
-import { type PushSequence, planPushSequence, sequenceRoutine } from "../plan/push/pushSequence.ts";
+import { type PushSequence, planPushSequence } from "../plan/push/pushSequence.ts";
 import { moveWords } from "../report/moveWords.ts";
-import { compileTrial } from "../trial/compile.ts";
+import { homeAfter } from "../trial/homeAfter.ts";
 import { drawPlacement } from "../trial/placement.ts";
-import { runTrial } from "../trial/run.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { loadProject, readText } from "./projectFile.ts";
 import { tableText } from "./table.ts";
@@ -28,11 +27,13 @@ export function pushCommand(input: PushInput): number {
   const placed = placementOf(project, input);
   if (!placed.ok) return reject(input.placement, placed.issues, input.json);
   const placement = placed.value;
+  const isHome = homeAfter(project, placement);
   const sequence = planPushSequence(
     project,
     placement.map((place, index) => ({ ...place, index })),
+    { homeAfter: isHome },
   );
-  const delivered = tried(project, sequence, placement);
+  const delivered = isHome(sequence.moves);
   if (input.json) printJson({ project: project.name, placement, ...sequence, delivered });
   else print(pushText(project, placement, sequence, delivered));
   return FINE;
@@ -42,12 +43,6 @@ function placementOf(project: Project, { placement, seed }: PushInput): Parsed<r
   if (placement === "random") return { ok: true, value: drawPlacement(project, seed, 0) };
   const text = readText(placement);
   return text.ok ? parsePlacement(text.value, project) : text;
-}
-
-/** What a trial without drift makes of the sequence: whether each ball is home. */
-function tried(project: Project, sequence: PushSequence, placement: readonly PointMm[]): readonly boolean[] {
-  const options = { drift: false, spread: false, placement };
-  return runTrial(compileTrial(project, sequenceRoutine(sequence), options), 0, 0).delivered;
 }
 
 function pushText(
@@ -73,7 +68,7 @@ function pushText(
     `${project.name}: ${placement.length - leftOut.length} of ${placement.length} balls in ${trips.length} trips, ${timeS.toFixed(1)} s in all`,
     "",
     ...fetched,
-    ...leftOut.map((ball) => `No way, or no time, for ${ballText(ball, placement)}`),
+    ...leftOut.map((ball) => `No way that keeps it, or no time, for ${ballText(ball, placement)}`),
     "",
     ...(rows.length > 0 ? [tableText([["", "move", "s", ""], ...rows], [false, true, true, false]), ""] : []),
     `Run without drift: ${delivered.filter(Boolean).length} of ${placement.length} balls home.`,

@@ -1,6 +1,7 @@
 import type { BallKind } from "../model/ball.ts";
 import type { Drive } from "../model/robot.ts";
-import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
+import { GRAVITY_MM_PER_S2, PI, RAD_PER_DEG } from "../model/units.ts";
+import { atan2, cos, sin } from "../num/elementary.ts";
 import type { Reach } from "./reach.ts";
 
 /**
@@ -19,24 +20,36 @@ export interface Carry {
   /** Slowest loss of speed of a rolling ball, and the robot's braking, mm/s². */
   readonly ballDecelMmPerS2: number;
   readonly robotDecelMmPerS2: number;
+  /** How far from straight ahead the pusher can push, rad: 90° for arms straight ahead, 90° less its half-angle for a V. */
+  readonly coneRad: number;
 }
 
 /** Share of the depth that the estimates may use up, so that a bump does not lose the ball. */
 const MARGIN = 0.7;
+/**
+ * A pusher whose sides stand less straight than this is a V: what it carries slides out along a side in a turn on the spot,
+ * however slow. Arms keep it by their length; 60° is half-way between usual arms (10° to 20° outward) and usual scoops.
+ */
+const ARMS_RAD = 60 * RAD_PER_DEG;
+/** Share of the cone that curves may use up. */
+const CONE_MARGIN = 0.85;
 
 export function carryOf(reach: Reach, drive: Drive, balls: readonly BallKind[]): Carry {
   const radius = balls.reduce((most, ball) => Math.max(most, ball.diameterMm / 2), 0);
-  const depthMm = reach.pusherFrontMm - reach.pusherBackMm - radius;
+  // In the bottom of a V a ball touches both sides.
+  const seatMm = reach.pusherBackMm + radius / cos(reach.pusherBottomRad);
+  const depthMm = reach.pusherFrontMm - seatMm;
   return {
     holds: depthMm > 0,
     depthMm: Math.max(0, depthMm),
-    seatMm: reach.pusherBackMm + radius,
+    seatMm,
     halfWidthMm: Math.max(0, Math.max(reach.pusherLeftMm, reach.pusherRightMm) - radius),
     ballDecelMmPerS2: balls.reduce(
       (least, ball) => Math.min(least, ball.rollingResistance * GRAVITY_MM_PER_S2),
       GRAVITY_MM_PER_S2,
     ),
     robotDecelMmPerS2: drive.accelMmPerS2,
+    coneRad: reach.pusherConeRad,
   };
 }
 
@@ -60,8 +73,41 @@ export function brakingSpeed(carry: Carry): number {
 export function curveRate(carry: Carry, radiusMm: number): number {
   const { ballDecelMmPerS2, seatMm, halfWidthMm } = carry;
   const outer = radiusMm + halfWidthMm;
-  return Math.min(
+  const rate = Math.min(
     Math.sqrt((MARGIN * ballDecelMmPerS2) / seatMm),
     brakingSpeed(carry) / Math.sqrt(outer * outer + seatMm * seatMm),
   );
+  // Where a V loses the ball at any rate the slow one of arms loses it the latest.
+  if (turnsOnSpot(carry) || radiusMm <= leastCurveMm(carry)) return rate;
+  return Math.min(rate, coneSpeed(carry, radiusMm, CONE_MARGIN * carry.coneRad) / radiusMm);
+}
+
+/** What a pusher holds can be carried through turns on the spot. A V needs curves: see leastCurveMm. */
+export function turnsOnSpot(carry: Carry): boolean {
+  return carry.holds && carry.coneRad >= ARMS_RAD;
+}
+
+/**
+ * Radius of the narrowest curve through which a V keeps its ball at all, however slow, mm; 0 for arms. The ball needs a push toward
+ * the curve's centre, which a side gives only within the cone about the way ahead: tan(cone) = seat/radius.
+ */
+export function leastCurveMm(carry: Carry): number {
+  if (turnsOnSpot(carry)) return 0;
+  const cone = CONE_MARGIN * carry.coneRad;
+  return cone < 1e-6 ? Number.POSITIVE_INFINITY : (carry.seatMm * cos(cone)) / sin(cone);
+}
+
+/**
+ * Speed of the axle up to which a V keeps its ball through a curve, mm/s: atan(d/R) + atan(v_b²/(R_b·a)) = cone, with the ball at d
+ * ahead of the axle, a its loss of speed, R_b = √(R² + d²) and v_b = v·R_b/R (references: rolling ball in a V, mechanics;
+ * checked in tests/published/carry). 0 where the curve is narrower than leastCurveMm.
+ *
+ * @param coneRad what the curve may use up of the cone
+ */
+export function coneSpeed({ seatMm, ballDecelMmPerS2 }: Carry, radiusMm: number, coneRad: number): number {
+  const left = coneRad - atan2(seatMm, radiusMm);
+  if (left <= 0) return 0;
+  if (left >= PI / 2) return Number.POSITIVE_INFINITY;
+  const outer = Math.sqrt(radiusMm * radiusMm + seatMm * seatMm);
+  return (Math.sqrt((sin(left) / cos(left)) * outer * ballDecelMmPerS2) * radiusMm) / outer;
 }

@@ -4,7 +4,7 @@ import type { Move } from "../model/routine.ts";
 import { nominalCourse } from "../motion/course.ts";
 import { setProfile } from "../motion/duration.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
-import { brakingSpeed, type Carry, carryOf, curveRate } from "./carry.ts";
+import { brakingSpeed, type Carry, carryOf, curveRate, leastCurveMm, turnsOnSpot } from "./carry.ts";
 import { reachOf } from "./reach.ts";
 
 /** A move in which a ball in the pusher can be lost. */
@@ -29,7 +29,8 @@ const SHARE = 1e-6;
 /**
  * Every move in which a ball in the pusher can be lost, by the estimates of carry.ts (a ball rolls on while the robot brakes; it is
  * thrown outward in a turn; both must stay within 0.7 of the pusher's depth). A way that goes straight on meets its ball again, and
- * one against a wall is to bring it there; after reversing the pusher is empty; what closed arms cage cannot get out.
+ * one against a wall is to bring it there; after reversing the pusher is empty; what closed arms cage cannot get out. A V
+ * keeps its ball in wide curves only, and a plate in none.
  */
 export function carryLimits(project: Project, moves: readonly Move[]): readonly CarryLimit[] {
   const { robot } = project;
@@ -58,11 +59,13 @@ function limitOf(carry: Carry, move: Move, peak: number, goesOn: boolean): Omit<
   switch (move.kind) {
     case "turn":
       if (peak === 0) return null;
-      return carry.holds ? { why: "turns", reached: peak, safe: SPOT_SHARE * curveRate(carry, 0) } : none;
+      return turnsOnSpot(carry)
+        ? { why: "turns", reached: peak, safe: SPOT_SHARE * curveRate(carry, 0) }
+        : none;
     case "arc": {
       if (move.distanceMm <= 0 || move.angleRad === 0) return null;
-      if (!carry.holds) return none;
       const radiusMm = move.distanceMm / Math.abs(move.angleRad);
+      if (!carry.holds || radiusMm < leastCurveMm(carry)) return none;
       const turns = { why: "turns", reached: peak, safe: curveRate(carry, radiusMm) * radiusMm } as const;
       const brakes = { why: "brakes", reached: peak, safe: brakingSpeed(carry) } as const;
       return goesOn || turns.safe < brakes.safe ? turns : brakes;

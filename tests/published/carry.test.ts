@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { RobotShape } from "../../src/model/robot.ts";
 import type { Move } from "../../src/model/routine.ts";
+import { type Carry, coneSpeed, leastCurveMm } from "../../src/plan/carry.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
 import { ballAt, robotAt } from "../../src/trial/playback.ts";
 import { recordTrial } from "../../src/trial/run.ts";
@@ -91,5 +92,35 @@ describe("a ball before a plate that brakes", () => {
   it("less than the ball itself keeps it", () => {
     const { xMm } = placeAfter(drive, plate, 140, 190);
     expect(xMm - 140).toBeCloseTo(0, 1);
+  });
+});
+
+describe("the narrowest curve of a V, and its speed there", () => {
+  // Rolling ball in a V of half-angle 60° (mechanics of the references, M2.7): losing 0.1962 m/s² it stays at 0.3 m/s down to
+  // a radius of 0.794519 m with its centre over the axle, and of 1.059718 m with its centre 0.12 m ahead of it.
+  const carry: Carry = {
+    holds: true,
+    depthMm: 60,
+    seatMm: 120,
+    halfWidthMm: 60,
+    ballDecelMmPerS2: 196.2,
+    robotDecelMmPerS2: 500,
+    coneRad: 30 * DEGREE,
+  };
+
+  it.each([
+    [0, 794.519],
+    [120, 1059.718],
+  ])("at %d mm ahead of the axle", (seatMm, radiusMm) => {
+    expect(coneSpeed({ ...carry, seatMm }, radiusMm, carry.coneRad)).toBeCloseTo(300, 3);
+  });
+
+  it("keeps nothing in a curve narrower than the cone allows", () => {
+    const least = leastCurveMm(carry);
+    expect(least).toBeGreaterThan(120 / Math.tan(30 * DEGREE));
+    expect(coneSpeed(carry, 120 / Math.tan(30 * DEGREE), carry.coneRad)).toBeCloseTo(0, 6);
+    expect(coneSpeed(carry, least, carry.coneRad)).toBeGreaterThan(0);
+    // Arms straight ahead hold it on the spot.
+    expect(leastCurveMm({ ...carry, coneRad: Math.PI / 2 })).toBe(0);
   });
 });

@@ -1,8 +1,9 @@
 import type { Pose } from "../../src/motion/pose.ts";
 import { approachTo } from "../../src/plan/push/approach.ts";
 import type { LyingBall } from "../../src/plan/push/ballGuard.ts";
-import { type TripMaker, tripFrom } from "../../src/plan/push/trip.ts";
+import { tripFrom } from "../../src/plan/push/trip.ts";
 import { tripChoices, tripsAhead } from "../../src/plan/push/tripChoices.ts";
+import type { TripMaker } from "../../src/plan/push/tripMaker.ts";
 
 /** How many balls are home, and when the last of them is. */
 export interface Homecoming {

@@ -5,7 +5,8 @@ import type { Pose } from "../../motion/pose.ts";
 import { cos, sin } from "../../num/elementary.ts";
 import { arriveAt, reachPoint } from "../transfer.ts";
 import type { LyingBall } from "./ballGuard.ts";
-import { distanceTo, type TripMaker } from "./trip.ts";
+import { distanceTo } from "./fromRobot.ts";
+import type { TripMaker } from "./tripMaker.ts";
 
 /** A way between two poses that touches nothing. */
 export interface Approach {

@@ -14,7 +14,7 @@ import { BallGuard, type LyingBall } from "./ballGuard.ts";
 import { profileOf } from "./profile.ts";
 import { type Seat, seatsOf } from "./seats.ts";
 import { SequenceSearch } from "./sequenceSearch.ts";
-import type { TripMaker } from "./trip.ts";
+import type { TripMaker } from "./tripMaker.ts";
 
 /** A ball whose place is known; `index` is its number in the project's list of balls. */
 export interface KnownBall extends PointMm {
@@ -26,6 +26,11 @@ export interface SequenceOptions {
   readonly from?: Pose;
   /** Balls count only if they are home by then, s; left out: the project's time limit. */
   readonly timeLeftS?: number;
+  /**
+   * Tells which balls (by number) are home after some moves: what loses one of its balls is not taken. Left out: the plan's own
+   * rules decide alone.
+   */
+  readonly homeAfter?: (moves: readonly Move[]) => readonly boolean[];
 }
 
 /** One trip of a push sequence: which balls, met where, and when they are home. */
@@ -55,7 +60,7 @@ const POINTER_MM = 1000;
 
 /**
  * The quickest way to bring known balls home: order, groups carried together, sides from which they are met, ways between.
- * A pure function of its arguments; it runs no trial, so that it may be called from inside one.
+ * A pure function of its arguments; it runs no trial but those of `homeAfter`, so that it may be called from inside one.
  */
 export function planPushSequence(
   project: Project,
@@ -84,7 +89,9 @@ export function planPushSequence(
   const pose = { ...start, headingRad: atan2(ahead.yMm - start.yMm, ahead.xMm - start.xMm) };
   const maker = makerFor(frame, lying);
   const limitS = options.timeLeftS ?? project.rules.timeLimitS;
-  const found = new SequenceSearch(maker, lying, limitS).run(pose);
+  const { homeAfter } = options;
+  const isHome = homeAfter && ((moves: readonly Move[]) => homeAfter(movesFromFrame(frame, moves)));
+  const found = new SequenceSearch(maker, lying, limitS, isHome).run(pose);
   let at = 0;
   const trips = found.legs.map(({ trip, approach, startS, homeS }) => {
     const fromMove = at;

@@ -4,7 +4,8 @@ import type { Pose } from "../../motion/pose.ts";
 import { cos, sin } from "../../num/elementary.ts";
 import { beforeWedgeMm } from "../target.ts";
 import type { LyingBall } from "./ballGuard.ts";
-import { aheadOf, distanceTo, leftOf, type TripMaker } from "./trip.ts";
+import { aheadOf, distanceTo, leftOf } from "./fromRobot.ts";
+import type { TripMaker } from "./tripMaker.ts";
 
 /** A trip that may be tried: which balls, in which order, from where; no trip is shorter than `leastS`. */
 export interface TripChoice {

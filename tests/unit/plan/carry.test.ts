@@ -8,6 +8,7 @@ const arms = shippedProject("usual-zone.json").robot;
 const plate = shippedProject("plate-robot.json").robot;
 
 const carry: Carry = {
+  coneRad: Math.PI / 2,
   holds: true,
   depthMm: 70,
   seatMm: 115,

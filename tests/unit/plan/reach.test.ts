@@ -22,6 +22,7 @@ describe("a robot's reach", () => {
       pusherLeftMm: 100,
       pusherRightMm: 100,
     });
+    expect(reach).toMatchObject({ pusherConeRad: 0, pusherBottomRad: 0 });
     expect(reach.tipRadiusMm).toBeCloseTo(Math.sqrt(150 * 150 + 100 * 100), 9);
     expect(reach.rearRadiusMm).toBeCloseTo(Math.sqrt(60 * 60 + 70 * 70), 9);
   });
@@ -35,6 +36,19 @@ describe("a robot's reach", () => {
     const reach = reachOf(robot);
     expect(reach.pusherFrontMm - reach.pusherBackMm).toBeCloseTo(90, 9);
     expect(reach.groundFrontMm).toBe(120);
+    expect(reach.pusherConeRad).toBeCloseTo(Math.PI / 2, 9);
+    expect(reach.pusherBottomRad).toBe(0);
+  });
+
+  it("of a scoop: its sides push as far aside as they stand from the way across", () => {
+    const robot: Robot = {
+      ...base,
+      ground: { kind: "body" },
+      shape: { kind: "scoop", ...body, openingMm: 160, depthMm: 80, sideThicknessMm: 6 },
+    };
+    // Half of 160 aside over 80 ahead: sides at 45°.
+    expect(reachOf(robot).pusherConeRad).toBeCloseTo(Math.PI / 4, 9);
+    expect(reachOf(robot).pusherBottomRad).toBeCloseTo(Math.PI / 4, 9);
   });
 
   it("of an own outline that is not the same on both sides", () => {

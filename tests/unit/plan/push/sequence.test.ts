@@ -4,10 +4,11 @@ import { entryPose } from "../../../../src/motion/entry.ts";
 import { wrapAngle } from "../../../../src/num/elementary.ts";
 import { targetFrame } from "../../../../src/plan/frame.ts";
 import type { LyingBall } from "../../../../src/plan/push/ballGuard.ts";
+import { distanceTo } from "../../../../src/plan/push/fromRobot.ts";
 import { makerFor, planPushSequence, sequenceRoutine } from "../../../../src/plan/push/pushSequence.ts";
 import { SequenceSearch } from "../../../../src/plan/push/sequenceSearch.ts";
-import { distanceTo } from "../../../../src/plan/push/trip.ts";
 import { compileTrial } from "../../../../src/trial/compile.ts";
+import { homeAfter } from "../../../../src/trial/homeAfter.ts";
 import { drawPlacement } from "../../../../src/trial/placement.ts";
 import { runTrial } from "../../../../src/trial/run.ts";
 import { bruteSequence, greedySequence, isBetter } from "../../../support/bruteSequence.ts";
@@ -53,6 +54,38 @@ describe("a push sequence", () => {
     }
     expect(planned).toBeGreaterThanOrEqual(0.8 * 3 * runs);
     expect(home).toBeGreaterThanOrEqual(0.9 * planned);
+  });
+
+  it.each(["plate-robot.json", "pillar-zone.json", "ramp-corner.json"])(
+    "of a plate or a V keeps what it plans for, where the engine is asked: %s",
+    (name) => {
+      const project = shippedProject(name);
+      let planned = 0;
+      for (let i = 0; i < 6; i++) {
+        const balls = knownBalls(project, i);
+        const { moves, trips } = planPushSequence(project, balls, { homeAfter: homeAfter(project, balls) });
+        const home = homeAfter(project, balls)(moves);
+        const fetched = trips.flatMap((trip) => trip.balls);
+        expect(fetched.filter((ball) => home[ball] !== true)).toEqual([]);
+        planned += fetched.length;
+      }
+      expect(planned).toBeGreaterThanOrEqual(6);
+    },
+  );
+
+  it("takes another way, or none, where the engine says no", () => {
+    const balls = knownBalls(usual, 0);
+    const free = planPushSequence(usual, balls);
+    const asked: number[] = [];
+    const none = planPushSequence(usual, balls, {
+      homeAfter: (moves) => {
+        asked.push(moves.length);
+        return [false, false, false];
+      },
+    });
+    expect(free.trips.length).toBeGreaterThan(0);
+    expect(none).toMatchObject({ moves: [], trips: [], leftOut: [0, 1, 2] });
+    expect(asked.length).toBeGreaterThan(3);
   });
 
   it("is the best of all orders, groups and sides there are, for two balls", () => {
