@@ -3,6 +3,7 @@ import type { Pose } from "../../motion/pose.ts";
 import { type Approach, approachTo } from "./approach.ts";
 import type { LyingBall } from "./ballGuard.ts";
 import { distanceTo } from "./fromRobot.ts";
+import { tripByShove } from "./shove.ts";
 import { type Trip, tripFrom } from "./trip.ts";
 import { leastWithBall, type TripChoice, tripChoices, tripsAhead } from "./tripChoices.ts";
 import type { TripMaker } from "./tripMaker.ts";
@@ -209,7 +210,10 @@ export class SequenceSearch {
     const known = this.trips.get(key);
     if (known !== undefined) return { trip: known, key };
     this.work++;
-    const trip = tripFrom(this.maker, choice.start, choice.balls, this.lyingOf(left));
+    const lying = this.lyingOf(left);
+    const trip = choice.shoves
+      ? tripByShove(this.maker, choice.start, choice.balls, lying)
+      : tripFrom(this.maker, choice.start, choice.balls, lying);
     this.trips.set(key, trip);
     return { trip, key };
   }

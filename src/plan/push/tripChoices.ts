@@ -1,10 +1,11 @@
-import { PI } from "../../model/units.ts";
 import type { PointMm } from "../../model/zone.ts";
 import type { Pose } from "../../motion/pose.ts";
-import { cos, sin } from "../../num/elementary.ts";
+import { turnsOnSpot } from "../carry.ts";
 import { beforeWedgeMm } from "../target.ts";
 import type { LyingBall } from "./ballGuard.ts";
 import { aheadOf, distanceTo, leftOf } from "./fromRobot.ts";
+import { startsFor } from "./starts.ts";
+import { tripFrom } from "./trip.ts";
 import type { TripMaker } from "./tripMaker.ts";
 
 /** A trip that may be tried: which balls, in which order, from where; no trip is shorter than `leastS`. */
@@ -15,21 +16,20 @@ export interface TripChoice {
   readonly bits: number;
   readonly start: Pose;
   readonly leastS: number;
+  /** The ball is first shoved to where it can be brought home from: where nothing simpler does. */
+  readonly shoves: boolean;
 }
 
-/** Directions from which a ball may be met: every 15°. */
-const HEADINGS = 24;
 /**
  * Balls carried together at most: a third knocks the others out. Of 40 layouts of the usual zone, without drift, 1 / 2 / 3 together
  * brought home 102 of 103 / 101 of 104 / 88 of 104 planned balls in 32.1 / 24.0 / 21.4 s.
  */
 const MOST_TOGETHER = 2;
-/** Where in the pusher a ball is met, as shares of how far to the side it takes one in: the middle where there is room. */
-const ASIDE_SHARES = [0, 0.5, -0.5, 1, -1];
-/** Shortest run-up, mm. */
-const SHORT_RUN_MM = 40;
 
-/** All trips worth a look: every group of up to two balls in every order, met from every direction that has room. */
+/**
+ * All trips worth a look: every group of up to two balls in every order, met from every direction that has room. A ball for which
+ * a pusher that cannot turn with it has no straight way home is shoved to where it has one.
+ */
 export function tripChoices(maker: TripMaker, balls: readonly LyingBall[]): readonly TripChoice[] {
   const choices: TripChoice[] = [];
   for (const group of groupsOf(balls.map((_, i) => i))) {
@@ -37,14 +37,14 @@ export function tripChoices(maker: TripMaker, balls: readonly LyingBall[]): read
     const [first] = members;
     if (first === undefined) continue;
     const bits = group.reduce((sum, i) => sum | (1 << i), 0);
-    for (const start of startsFor(maker, first)) {
-      choices.push({
-        id: choices.length,
-        balls: members,
-        bits,
-        start,
-        leastS: leastTime(maker, start, members),
-      });
+    const starts = startsFor(maker, first);
+    const shoves =
+      members.length === 1 &&
+      !turnsOnSpot(maker.builder.scene.carry) &&
+      starts.every((start) => tripFrom(maker, start, members, members) === null);
+    for (const start of starts) {
+      const leastS = leastTime(maker, start, members);
+      choices.push({ id: choices.length, balls: members, bits, start, leastS, shoves });
     }
   }
   return choices;
@@ -61,43 +61,6 @@ function groupsOf(indices: readonly number[]): readonly (readonly number[])[] {
   return groups;
 }
 
-/** Where the robot may stand to meet a ball squarely: as far behind it as it takes to turn there without touching it, or as near as the walls make it. */
-function startsFor(maker: TripMaker, ball: LyingBall): readonly Pose[] {
-  const { seatMm } = maker;
-  const { reach, clearanceMm } = maker.builder.scene;
-  const far = reach.tipRadiusMm + ball.radiusMm + clearanceMm;
-  const starts: Pose[] = [];
-  for (let n = 0; n < HEADINGS; n++) {
-    const headingRad = -PI + ((n + 1) * 2 * PI) / HEADINGS;
-    const start = firstWithRoom(maker, ball, headingRad, [far, (far + seatMm) / 2, seatMm + SHORT_RUN_MM]);
-    if (start !== null) starts.push(start);
-  }
-  return starts;
-}
-
-/** Beside a wall the ball is taken at the side of the pusher that is nearer to it. */
-function firstWithRoom(
-  maker: TripMaker,
-  ball: LyingBall,
-  headingRad: number,
-  runs: readonly number[],
-): Pose | null {
-  const c = cos(headingRad);
-  const s = sin(headingRad);
-  for (const behind of runs) {
-    for (const share of ASIDE_SHARES) {
-      const aside = share * maker.catchMm;
-      const start = {
-        xMm: ball.xMm - behind * c + aside * s,
-        yMm: ball.yMm - behind * s - aside * c,
-        headingRad,
-      };
-      if (maker.stands(start)) return start;
-    }
-  }
-  return null;
-}
-
 /**
  * Trips that begin where the robot stands, straight on: the only ones where a ball lies right in front of it.
  */
@@ -110,7 +73,7 @@ export function tripsAhead(
   return choices.flatMap((choice) => {
     const [first] = choice.balls;
     const order = choice.balls.map((ball) => ball.index).join(" ");
-    if (first === undefined || seen.has(order)) return [];
+    if (first === undefined || choice.shoves || seen.has(order)) return [];
     seen.add(order);
     if (Math.abs(leftOf(pose, first)) > maker.catchMm || aheadOf(pose, first) < maker.seatMm) return [];
     return [{ ...choice, id: -1 - choice.id, start: pose, leastS: leastTime(maker, pose, choice.balls) }];

@@ -73,6 +73,19 @@ describe("a push sequence", () => {
     },
   );
 
+  it("shoves a ball aside first where a plate has no straight way home with it", () => {
+    const project = shippedProject("plate-robot.json");
+    // Beside the wedge's end: the robot has no room behind it for a push at the wedge.
+    const placement = [{ xMm: 975, yMm: 628 }];
+    const one = { ...project, balls: project.balls.map((group) => ({ ...group, count: 1 })) };
+    const balls = placement.map((place, index) => ({ ...place, index }));
+    const { moves, trips } = planPushSequence(one, balls, { homeAfter: homeAfter(one, balls) });
+    expect(trips.map((trip) => trip.balls)).toEqual([[0]]);
+    expect(homeAfter(one, balls)(moves)).toEqual([true]);
+    const slow = moves.filter((move) => move.kind === "drive" && move.speedMmPerS < 150);
+    expect(slow.length).toBeGreaterThan(0);
+  });
+
   it("takes another way, or none, where the engine says no", () => {
     const balls = knownBalls(usual, 0);
     const free = planPushSequence(usual, balls);
