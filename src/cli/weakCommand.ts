@@ -1,5 +1,6 @@
+import type { Failings } from "../jobs/failings.ts";
 import type { RatedPlacement } from "../jobs/hardPlacements.ts";
-import { type Failings, findWeakness, SURE_SDS, type Weakness } from "../jobs/weakness.ts";
+import { findWeakness, SURE_SDS, type Weakness } from "../jobs/weakness.ts";
 import { linesOf } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";

@@ -19,6 +19,14 @@ const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
     const { coverageOf } = await import("../score/coverage.ts");
     return coverageOf(subject.project, routine);
   },
+  failings: async ({ subject, routine }, { batches }) => {
+    const { failingsOf } = await import("./failings.ts");
+    return failingsOf(subject.project, routine, batches);
+  },
+  "blind-spots": async (_, { region, diameterMm }) => {
+    const { blindSpotsOf } = await import("./blindSpots.ts");
+    return blindSpotsOf(region, diameterMm);
+  },
   "sure-coverage": async ({ subject, routine }, { bounds }) => {
     const { sureCoverage } = await import("../score/sureCoverage.ts");
     return sureCoverage(subject.project, routine, bounds);

@@ -4,9 +4,10 @@ import { nominalCourse } from "../motion/course.ts";
 import type { Rate } from "../num/interval.ts";
 import type { StressSummary } from "../score/stress.ts";
 import { catalogueInWorkers, type Workers } from "./catalogue.ts";
+import type { Failings } from "./failings.ts";
 import type { JobOptions } from "./jobOptions.ts";
 import { stressTest } from "./stressTest.ts";
-import { type Failings, findWeakness, type Weakness } from "./weakness.ts";
+import { findWeakness, type Weakness } from "./weakness.ts";
 
 /** Another routine on the same placements. */
 export interface Alternative {

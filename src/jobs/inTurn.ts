@@ -1,7 +1,4 @@
-/**
- * Most tasks of one job that wait in the pool at a time: enough for any number of workers, and few enough that cancelling, which
- * looks through what waits, is quick for the longest job.
- */
+/** Most tasks of one job that wait in the pool at a time: enough for any number of workers, and few enough for the longest job's memory. */
 const AT_ONCE = 256;
 
 /** Does work on items in their order, some of them side by side. The first failure ends it, and is what it rejects with. */

@@ -48,7 +48,7 @@ export class Pool {
   readonly #start: StartThread;
   readonly #keys = new SubjectKeys();
   readonly #seats: Seat[] = [];
-  readonly #waiting: Job[] = [];
+  #waiting: Job[] = [];
   readonly #watched = new WeakMap<AbortSignal, Set<Job>>();
   readonly #gates = new WeakSet<Gate>();
   #nextId = 1;
@@ -188,10 +188,9 @@ export class Pool {
     if (!this.#watched.has(signal)) {
       this.#watched.set(signal, jobs);
       const abort = (): void => {
-        for (const each of [...jobs]) {
-          this.#drop(each);
-          fail(each, signal.reason);
-        }
+        const gone = new Set(jobs);
+        this.#waiting = this.#waiting.filter((each) => !gone.has(each));
+        for (const each of gone) fail(each, signal.reason);
       };
       signal.addEventListener("abort", abort, { once: true });
     }

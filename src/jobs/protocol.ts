@@ -1,3 +1,4 @@
+import type { Region } from "../geometry/region.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { PushField } from "../plan/push/pushField.ts";
@@ -12,6 +13,8 @@ import type { HardPlacement, WorstRequest } from "../search/worstPlacement.ts";
 import type { FateBatch } from "../trial/fates.ts";
 import type { TrialBatch, TrialOutcome } from "../trial/outcome.ts";
 import type { Recording } from "../trial/recording.ts";
+import type { BlindSpot } from "./blindSpots.ts";
+import type { Failings } from "./failings.ts";
 
 /** What passes between a pool and its workers; the same in the browser and in Node. Everything here survives a structured clone. */
 
@@ -34,6 +37,10 @@ export type Task =
   | { readonly kind: "coverage" }
   /** What became of every ball of trials `from` (included) to `to` (excluded). */
   | { readonly kind: "fates"; readonly seed: number; readonly from: number; readonly to: number }
+  /** What fates say together; they follow one another from trial 0 on, at least one. */
+  | { readonly kind: "failings"; readonly batches: readonly FateBatch[] }
+  /** The largest circles in what is not covered. */
+  | { readonly kind: "blind-spots"; readonly region: Region; readonly diameterMm: number }
   | { readonly kind: "sure-coverage"; readonly bounds: DriftBounds }
   | { readonly kind: "drift-budget"; readonly bounds: DriftBounds; readonly wantedFrac: number }
   | { readonly kind: "worst"; readonly request: WorstRequest }
@@ -56,6 +63,8 @@ export interface Answers {
   readonly record: { readonly outcome: TrialOutcome; readonly recording: Recording };
   readonly coverage: Coverage;
   readonly fates: FateBatch;
+  readonly failings: Failings;
+  readonly "blind-spots": readonly BlindSpot[];
   readonly "sure-coverage": SureCoverage;
   readonly "drift-budget": DriftBudget;
   /** null where the layout is fixed. */

@@ -1,37 +1,18 @@
-import { roomiestCircles } from "../geometry/roomiest.ts";
-import type { CircleMm } from "../geometry/voronoi.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { moveDurationS } from "../motion/duration.ts";
 import type { Coverage } from "../score/coverage.ts";
 import { type DriftBounds, driftBounds } from "../score/driftBounds.ts";
 import type { DriftBudget } from "../score/driftBudget.ts";
-import { type HeatMap, heatMap } from "../score/heatMap.ts";
-import { type LossCount, lossesByMove } from "../score/lossCounts.ts";
 import type { SureCoverage } from "../score/sureCoverage.ts";
-import { type StopAdvice, type TimeToHome, timeToHome, whenToStop } from "../score/timeToHome.ts";
-import { type FateBatch, joinFates } from "../trial/fates.ts";
+import type { FateBatch } from "../trial/fates.ts";
+import type { BlindSpot } from "./blindSpots.ts";
 import type { Workers } from "./catalogue.ts";
 import { chunksOf, unbroken } from "./chunks.ts";
+import type { Failings } from "./failings.ts";
 import { hardPlacements, type RatedPlacement } from "./hardPlacements.ts";
 import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
 import { PartsDone } from "./partsDone.ts";
-
-/** What the trials of one routine say about where and when it fails; plain data. */
-export interface Failings {
-  readonly trials: number;
-  readonly balls: number;
-  readonly delivered: number;
-  readonly losses: readonly LossCount[];
-  readonly map: HeatMap;
-  readonly time: TimeToHome;
-  readonly stop: StopAdvice;
-}
-
-export interface BlindSpot extends CircleMm {
-  readonly diameterMm: number;
-}
 
 /** Everything known of a routine's weak sides. Parts that were not finished when the job was stopped are null. */
 export interface Weakness {
@@ -60,9 +41,6 @@ export interface WeaknessOptions extends JobOptions {
 export const SURE_SDS = 1;
 /** Share of what is covered without drift that the drift budget asks for. */
 const BUDGET_FRAC = 0.9;
-const BLIND_SPOTS = 5;
-/** Smaller circles are no spots, mm. */
-const LEAST_SPOT_MM = 8;
 /** What share of the whole job its parts are, roughly. */
 type WeakPart = "runs" | "sure coverage" | "worst placements";
 const SHARES: Readonly<Record<WeakPart, number>> = {
@@ -83,13 +61,21 @@ export async function findWeakness(
 ): Promise<Weakness> {
   const { signal } = options;
   const bounds = driftBounds(project.robot.drift, SURE_SDS);
-  const parts: Parts = { batches: [], coverage: null, sure: null, budget: null, still: [], drifting: [] };
+  const parts: Parts = {
+    batches: [],
+    coverage: null,
+    blindSpots: [],
+    sure: null,
+    budget: null,
+    still: [],
+    drifting: [],
+  };
   const done = new PartsDone<WeakPart>(SHARES, options.onProgress);
-  const known = (status: Weakness["status"]): Weakness => ({
+  const known = async (status: Weakness["status"]): Promise<Weakness> => ({
     status,
-    failings: failingsOf(project, routine, unbroken(parts.batches)),
+    failings: await toldBy(workers, project, routine, unbroken(parts.batches)),
     coverage: parts.coverage,
-    blindSpots: blindSpotsOf(parts.coverage),
+    blindSpots: parts.blindSpots,
     sure: parts.sure,
     bounds,
     budget: parts.budget,
@@ -102,14 +88,25 @@ export async function findWeakness(
       certify(workers, project, routine, bounds, parts, options).then(() => done.set("sure coverage", 1)),
       beat(workers, project, routine, options, parts, done),
     ]);
-    return known("done");
+    return await known("done");
   } catch (reason) {
     if (!signal?.aborted) throw reason;
-    return known("stopped");
+    return await known("stopped");
   }
 }
 
 type Done = PartsDone<WeakPart>;
+
+/** What was known when the job was stopped is told all the same, so without its signal. */
+async function toldBy(
+  workers: Workers,
+  project: Project,
+  routine: Routine,
+  batches: readonly FateBatch[],
+): Promise<Failings | null> {
+  if (batches.length === 0) return null;
+  return workers.run(project, routine, { kind: "failings", batches }, { urgent: true });
+}
 
 async function run(
   workers: Workers,
@@ -155,6 +152,7 @@ async function beat(
 interface Parts {
   readonly batches: FateBatch[];
   coverage: Coverage | null;
+  blindSpots: readonly BlindSpot[];
   sure: SureCoverage | null;
   budget: DriftBudget | null;
   still: readonly RatedPlacement[];
@@ -177,45 +175,13 @@ async function certify(
   sure.catch(() => {});
   const coverage = await workers.run(project, routine, { kind: "coverage" }, run);
   parts.coverage = coverage;
+  const [smallest] = coverage.sizes;
+  if (smallest) {
+    const { blindSpots: region, diameterMm } = smallest;
+    parts.blindSpots = await workers.run(project, routine, { kind: "blind-spots", region, diameterMm }, run);
+  }
   const wantedFrac = BUDGET_FRAC * coverage.coverageFrac;
   const budget = await workers.run(project, routine, { kind: "drift-budget", bounds, wantedFrac }, run);
   parts.budget = budget;
   parts.sure = await sure;
-}
-
-/** @returns null without a trial */
-export function failingsOf(
-  project: Project,
-  routine: Routine,
-  batches: readonly FateBatch[],
-): Failings | null {
-  if (batches.length === 0) return null;
-  const joined = joinFates(batches);
-  // Each run of a program drives other moves; its lines are what they have in common.
-  const fates = routine.program === undefined ? joined : { ...joined, lossMove: joined.lossLine };
-  const { timeLimitS } = project.rules;
-  let timeS = 0;
-  const moveEndS = (routine.program === undefined ? routine.moves : []).map((move) => {
-    timeS += moveDurationS(project.robot.drive, move);
-    return timeS;
-  });
-  return {
-    trials: fates.to - fates.from,
-    balls: fates.balls,
-    delivered: fates.loss.reduce((sum, code) => sum + (code === 0 ? 1 : 0), 0),
-    losses: lossesByMove(fates),
-    map: heatMap(fates, project.zone),
-    time: timeToHome(
-      fates,
-      Math.max(1, routine.program === undefined ? Math.min(timeLimitS, timeS) : timeLimitS),
-    ),
-    stop: whenToStop(fates, moveEndS, timeLimitS),
-  };
-}
-
-export function blindSpotsOf(coverage: Coverage | null): readonly BlindSpot[] {
-  const [smallest] = coverage?.sizes ?? [];
-  if (smallest === undefined) return [];
-  const { diameterMm, blindSpots } = smallest;
-  return roomiestCircles(blindSpots, BLIND_SPOTS, LEAST_SPOT_MM).map((circle) => ({ ...circle, diameterMm }));
 }

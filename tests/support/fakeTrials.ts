@@ -27,6 +27,8 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
     case "routines":
       return { id, ok: true, answer: task.ids.map((name) => bareRoutine(name)) };
     case "fates":
+    case "failings":
+    case "blind-spots":
     case "sure-coverage":
     case "drift-budget":
     case "worst":
