@@ -5,7 +5,7 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Robot } from "../model/robot.ts";
 import { armsAt, ballAt, robotAt } from "../trial/playback.ts";
 import type { Recording } from "../trial/recording.ts";
-import { emptyLayer } from "./layer.ts";
+import { emptyLayer, retire } from "./layer.ts";
 import { ballColour, type Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
 
@@ -29,7 +29,7 @@ export class GhostScene {
 
   draw(project: Project, viewport: Viewport, palette: Palette): void {
     emptyLayer(this.layer);
-    for (const shape of this.#shapes) shape.destroy();
+    retire(this.#shapes);
     this.#shapes = [];
     this.#ghosts = [];
     if (this.#runs.length === 0) return;

@@ -1,4 +1,4 @@
-import { Container, Graphics } from "pixi.js";
+import { Container, Graphics, type Text } from "pixi.js";
 import type { Course } from "../motion/course.ts";
 import { dashes } from "./dashes.ts";
 import { label } from "./label.ts";
@@ -37,10 +37,15 @@ export class PathScene {
     lines.stroke({ width: 1.5, color: palette.path });
     for (const arrow of this.#layout.arrows) arrowHead(lines, arrow, 5.5);
     lines.fill(palette.path);
-    this.#plan.addChild(lines);
-    for (const { move, at } of this.#layout.numbers) {
-      this.#plan.addChild(...numberDisc(move, at, palette.paper, palette.path, palette.inkSoft));
-    }
+    const { numbers } = this.#layout;
+    const discs = new Graphics();
+    for (const { at } of numbers) discs.circle(at.x, at.y, DISC_PX);
+    discs.fill(palette.paper).stroke({ width: 1, color: palette.path });
+    this.#plan.addChild(
+      lines,
+      discs,
+      ...numbers.map(({ move, at }) => numberText(move, at, palette.inkSoft)),
+    );
   }
 
   /** @param move index of the move under way, −1 for none */
@@ -60,7 +65,8 @@ export class PathScene {
     for (const arrow of this.#layout.arrows) if (arrow.move === move) arrowHead(lines, arrow, 8);
     lines.fill(palette.pathNow);
     const at = this.#layout.numbers.find((number) => number.move === move)?.at ?? first;
-    this.#now.addChild(lines, ...numberDisc(move, at, palette.pathNow, palette.pathNow, palette.paper));
+    const disc = new Graphics().circle(at.x, at.y, DISC_PX + 0.5).fill(palette.pathNow);
+    this.#now.addChild(lines, disc, numberText(move, at, palette.paper));
   }
 }
 
@@ -99,10 +105,8 @@ function arrowHead(lines: Graphics, arrow: Pick<PathArrow, "at" | "rotation">, s
   lines.poly([at(size, 0), at(-size * 0.8, size * 0.85), at(-size * 0.8, -size * 0.85)]);
 }
 
-function numberDisc(move: number, at: PointPx, fill: string, rim: string, ink: string) {
-  const disc = new Graphics();
-  disc.circle(at.x, at.y, DISC_PX).fill(fill).circle(at.x, at.y, DISC_PX).stroke({ width: 1, color: rim });
+function numberText(move: number, at: PointPx, ink: string): Text {
   const text = label(String(move + 1), { colour: ink, sizePx: 10.5, bold: true });
   text.position.set(at.x, at.y);
-  return [disc, text];
+  return text;
 }

@@ -2,7 +2,16 @@
 import "pixi.js/unsafe-eval";
 import "pixi.js/graphics";
 import "pixi.js/text";
-import { type Container, isWebGLSupported, type Renderer, WebGLRenderer } from "pixi.js";
+import { type Container, type Renderer, WebGLRenderer } from "pixi.js";
+import { freeRetired } from "./layer.ts";
+
+/** What pixi asks of a context of its own: masks and clean edges. */
+const CONTEXT: WebGLContextAttributes = {
+  alpha: true,
+  premultipliedAlpha: true,
+  antialias: true,
+  stencil: true,
+};
 
 /**
  * The canvas and its renderer: WebGL, or the plain canvas where there is none. Draws on demand, at most once a frame.
@@ -22,11 +31,15 @@ export class Surface {
   }
 
   static async open(root: Container): Promise<Surface> {
-    // Chosen here and not by pixi, which would bring its third renderer along.
-    const renderer = isWebGLSupported()
+    // Chosen here and not by pixi, which would bring its third renderer along, and open one context more to find out.
+    const canvas = document.createElement("canvas");
+    const context = canvas.getContext("webgl2", CONTEXT) ?? canvas.getContext("webgl", CONTEXT);
+    const renderer = context
       ? new WebGLRenderer()
       : new (await import("./plainRenderer.ts")).CanvasRenderer();
     await renderer.init({
+      canvas,
+      ...(context ? { context: context as WebGL2RenderingContext } : {}),
       skipExtensionImports: true,
       width: 1,
       height: 1,
@@ -50,11 +63,13 @@ export class Surface {
     this.#frame = requestAnimationFrame(() => {
       this.#frame = 0;
       this.#renderer.render(this.#root);
+      freeRetired();
     });
   }
 
   destroy(): void {
     cancelAnimationFrame(this.#frame);
+    freeRetired();
     this.#renderer.destroy({ removeView: true });
   }
 }

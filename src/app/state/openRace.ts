@@ -68,7 +68,8 @@ export function showRace(workers: Workers, race: Race): OpenRace {
 function frontsOf(race: Race): Fronts {
   if (race.stage === "first-look" || race.stage === "widening") return { time: [], moves: [] };
   const along = (cost: (entrant: Entrant) => number): readonly Candidate[] =>
-    race.front(cost).map((entrant) => candidateOf(race, entrant, false));
+    // As the list shows it, where it does: only there is it known whether it ties.
+    race.front(cost).map((entrant) => shown.get(entrant) ?? candidateOf(race, entrant, false));
   return { time: along(byTime), moves: along(byMoves) };
 }
 

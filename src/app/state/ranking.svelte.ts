@@ -164,10 +164,20 @@ export class Ranking {
     this.#publishAt = clock + PUBLISH_MS;
     this.#stage = stage;
     this.candidates = race.candidates();
-    this.fronts = race.fronts();
+    const fronts = race.fronts();
+    // What is shown already need not be drawn anew.
+    if (!isSame(this.fronts, fronts)) this.fronts = fronts;
     this.missing = race.missing();
     this.hasFirstLook = stage !== "first-look";
     this.onShown();
     if (isNew && this.hasFirstLook) this.onRound();
   }
+}
+
+function isSame(a: Fronts, b: Fronts): boolean {
+  const [now, then] = [
+    [...b.time, null, ...b.moves],
+    [...a.time, null, ...a.moves],
+  ];
+  return now.length === then.length && now.every((each, i) => each === then[i]);
 }

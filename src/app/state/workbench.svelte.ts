@@ -13,6 +13,7 @@ import { Coverages } from "./coverages.svelte.ts";
 import { Desk } from "./desk.svelte.ts";
 import { FixFinder } from "./fixFinder.svelte.ts";
 import { Ghosts } from "./ghosts.svelte.ts";
+import { nextTask } from "./nextTask.ts";
 import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
 import { type Opener, Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
@@ -81,7 +82,8 @@ export class Workbench {
     this.ranking = new Ranking(open);
     this.ranking.objective = objectiveNamed(readSetting("aim") ?? "") ?? EVERY_BALL;
     this.ranking.onShown = () => this.#showWanted();
-    this.ranking.onRound = () => this.#followBest();
+    // Not in the task that has just written the list anew: together they would hold up whoever types.
+    this.ranking.onRound = () => void nextTask().then(() => this.#followBest());
     this.own = new OwnRoutines(pool);
     this.coverages = new Coverages(pool);
     this.weak = new WeakSpots(pool);
