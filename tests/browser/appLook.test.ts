@@ -1,25 +1,9 @@
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
-import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { goTo, openApp, openRanked, openStep, ready, secondOf } from "../support/appPage.ts";
-import { top } from "../support/sourceCheck.ts";
+import { findings } from "../support/axe.ts";
 
 const STEPS = ["Zone", "Robot", "Routines", "Watch", "Weak spots", "Practice", "Jury"] as const;
-
-const AXE = readFileSync(join(top, "node_modules/axe-core/axe.min.js"), "utf8");
-
-/** Everything axe finds, as "rule: element". */
-async function findings(page: Page): Promise<string[]> {
-  // Evaluated, not added as a script: the page's security policy would refuse that, and shall.
-  await page.evaluate(AXE);
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: { run(): Promise<AxeResults> } };
-    const { violations } = await axe.run();
-    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html}`));
-  });
-}
 
 async function openEverything(page: Page): Promise<void> {
   await page.keyboard.press("End");

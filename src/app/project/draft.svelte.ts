@@ -31,6 +31,8 @@ export class Draft {
   readonly name = $derived.by(() => String(this.form.name ?? ""));
   readonly canUndo = $derived.by(() => this.#history.canUndo);
   readonly canRedo = $derived.by(() => this.#history.canRedo);
+  /** Why the last `tryChange` was refused; empty where it was not. */
+  refused = $state.raw<readonly Issue[]>([]);
   /** Called after every change that a person made, undo and redo included. */
   onEdit: () => void = () => {};
 
@@ -67,13 +69,18 @@ export class Draft {
    */
   tryChange(change: (form: Form) => Form, gesture = ""): boolean {
     const before = this.#history.present;
+    this.refused = [];
     const form = change(before.form);
     if (JSON.stringify(form) === JSON.stringify(before.form)) return false;
     const version = this.#versionOf(form);
     if (version.issues.length > 0) {
       const known = new Set(before.issues.map(issueKey));
       const read = readForm(change(formOf(before.file)));
-      if (!read.ok || version.issues.some((issue) => !known.has(issueKey(issue)))) return false;
+      const added = version.issues.filter((issue) => !known.has(issueKey(issue)));
+      if (!read.ok || added.length > 0) {
+        this.refused = added;
+        return false;
+      }
       this.#history.push({ ...version, project: read.value.project, file: read.value }, gesture);
     } else this.#history.push(version, gesture);
     this.onEdit();

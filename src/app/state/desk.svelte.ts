@@ -110,6 +110,8 @@ export class Desk {
   }
 
   async remove(page: Page): Promise<void> {
+    // Fetched late: few ever have a photo.
+    void import("../outline/photoStore.ts").then(({ forgetPhoto }) => forgetPhoto(page.id));
     if (page.id === this.page?.id) {
       clearTimeout(this.#timer);
       this.page = null;

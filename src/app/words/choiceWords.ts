@@ -44,7 +44,7 @@ const SHAPE_WORDS = {
   arms: "Two arms",
   hinged: "Two arms that swing",
   scoop: "A V-shaped scoop",
-  polygon: "An outline of your own",
+  polygon: "An outline of your own, over a photo",
 } as const;
 export const SHAPE_OPTIONS = SHAPE_KINDS.map((value) => ({ value, words: SHAPE_WORDS[value] }));
 

@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.ts";
 import { mastheadTexts } from "./masthead.ts";
 import { numberTexts } from "./number.ts";
+import { outlineTexts } from "./outline.ts";
 import { shellTexts } from "./shell.ts";
 import { zoneStepTexts } from "./zoneStep.ts";
 
@@ -9,5 +10,6 @@ export const german: Catalogue = {
   number: numberTexts,
   zoneStep: zoneStepTexts,
   masthead: mastheadTexts,
+  outline: outlineTexts,
   shell: shellTexts,
 };

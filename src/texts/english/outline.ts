@@ -1,0 +1,71 @@
+import { topic } from "../language.ts";
+
+/** The sheet on which the robot's outline is drawn over a photo. */
+export const outlineTexts = topic("outline", {
+  title: "The robot’s outline",
+  open: "Draw it over a photo",
+  tasks: { photo: "Photo", points: "Points", pusher: "Pusher" },
+  taskList: "What to do",
+  close: "Done",
+  undo: "Undo",
+  redo: "Redo",
+  nearer: "Nearer",
+  farther: "Farther away",
+  pick: "Take a photo file",
+  pickOther: "Take another photo",
+  drop: "Photograph the robot from straight above, from as high as you can. Then drop the photo here, or pick its file.",
+  stays:
+    "The photo stays on this computer: it is kept in this browser beside your project, and is not in its file or link.",
+  unreadable: "That is no picture this browser can read. Take a JPEG or PNG file.",
+  unkept:
+    "This browser could not keep the photo: it will be gone when you close the page. The outline stays.",
+  remove: "Throw the photo away",
+  without: "You can draw without a photo, too: go on to Points.",
+  marking:
+    "Drag the ruler’s ends onto two places whose distance you know, and the wheel marks onto the middles of the two driven wheels.",
+  trueLength: "True distance between the ruler’s ends, mm",
+  trueWrong: "A distance from 10 to 5000 mm.",
+  mirrored: "The photo shows it from below",
+  turn: "The front is on the other side",
+  marks: "Marks in the photo",
+  markHint: "Arrow keys move it by 10 points of the photo, with Shift by 1.",
+  mark: {
+    "ruler-0": "Ruler, one end",
+    "ruler-1": "Ruler, other end",
+    "wheel-0": "Middle of the left wheel",
+    "wheel-1": "Middle of the right wheel",
+  },
+  gaugeNear: (marked: string, gauge: string) =>
+    `By these marks the wheels are ${marked} apart, like in the drive’s numbers (${gauge}).`,
+  gaugeFar: (marked: string, gauge: string) =>
+    `By these marks the wheels are ${marked} apart, but the drive’s numbers say ${gauge}: look at the marks, the true distance and that number again.`,
+  front: "front",
+  corners: "Corners of the outline",
+  cornerHint:
+    "Arrow keys move it by 5 mm, with Shift by 1 mm. Delete takes the corner away, Insert adds one behind it.",
+  corner: (number: number) => `Corner ${number}`,
+  ahead: (number: number) => `Corner ${number}, ahead of the axle`,
+  left: (number: number) => `Corner ${number}, to the left`,
+  placeAhead: (length: string) => `${length} ahead of the axle`,
+  placeBehind: (length: string) => `${length} behind the axle`,
+  placeLeft: (length: string) => `${length} to the left`,
+  placeRight: (length: string) => `${length} to the right`,
+  placeMiddle: "in the middle",
+  between: (from: number, to: number) => `Add a corner between ${from} and ${to}`,
+  edge: (from: number, to: number) => `Edge from corner ${from} to ${to} touches balls`,
+  draw: "What you draw",
+  footprint: "At ball height",
+  ground: "On the floor: tracks and low parts",
+  how: "Drag a corner. Press a + or the sheet to add one. What cannot be does not move.",
+  onlyGround: "What stands on the floor stops at the wedge’s edge; what is higher reaches over it.",
+  insert: "Add a corner behind it",
+  take: "Take it away",
+  copy: "Make the right side like the left",
+  notTwo:
+    "The outline must cross the middle line once in front and once behind: then its left side can be copied.",
+  box: "Begin with a box",
+  none: "Choose a corner to change or type it.",
+  mend: "The outline’s numbers must be mended first: one of them is no number.",
+  refused: "It cannot go there.",
+  pusherHow: "Press each edge that is meant to touch balls.",
+});
