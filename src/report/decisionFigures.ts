@@ -1,6 +1,8 @@
 import type { Fix, FixList } from "../jobs/fixes.ts";
 import type { Calibration } from "../practice/calibrate.ts";
 import type { Comparison } from "../score/compare.ts";
+import { decisionTexts } from "../texts/english/decision.ts";
+import { fixTexts } from "../texts/english/fix.ts";
 import { calibrationLines } from "./calibrationWords.ts";
 import { fixWords, gainWords } from "./fixWords.ts";
 import { rangeWords, rateWords } from "./rateWords.ts";
@@ -11,22 +13,22 @@ export function comparisonFigures(names: readonly [string, string], comparison: 
   const { both, onlyFirst, onlySecond, neither, trials, successDifference, better } = comparison;
   const verdict =
     better === "alike"
-      ? "Too close to call."
-      : `${better === "first" ? names[0] : names[1]} is better, by more than chance explains.`;
+      ? fixTexts.tooCloseSentence
+      : decisionTexts.better(better === "first" ? names[0] : names[1]);
   return [
-    `“${names[0]}” less “${names[1]}”: ${gainWords(successDifference)} with every ball home. ${verdict}`,
-    `On the same ${trials} placements with the same luck: both ${both}, only the first ${onlyFirst}, only the second ${onlySecond}, neither ${neither}.`,
+    decisionTexts.difference(names[0], names[1], gainWords(successDifference), verdict),
+    decisionTexts.counts(trials, both, onlyFirst, onlySecond, neither),
   ];
 }
 
 export function calibrationFigures(found: Calibration): string[] {
-  return calibrationLines(found).map(
-    ({ what, value, range, count }) => `${what}: ${value}, likely ${range} (${count} tests).`,
+  return calibrationLines(found).map(({ what, value, range, count }) =>
+    decisionTexts.measured(what, value, range, count),
   );
 }
 
 export function fixFigures(fix: Fix, { successRate }: FixList): string[] {
   const before =
-    successRate === null ? "" : ` Before: ${rateWords(successRate)} (${rangeWords(successRate)}).`;
-  return [`${fixWords(fix)}.${before} ${fix.trials} runs each, on the same placements.`];
+    successRate === null ? "" : decisionTexts.before(rateWords(successRate), rangeWords(successRate));
+  return [decisionTexts.runsEach(fixWords(fix), before, fix.trials)];
 }

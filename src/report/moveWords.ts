@@ -1,30 +1,30 @@
 import type { Move } from "../model/routine.ts";
+import { moveTexts } from "../texts/english/move.ts";
+import { fixed } from "../texts/numbers.ts";
 import { degreesWords, millimetresWords } from "./lengthWords.ts";
 
 /** One move in plain words, units included. */
 export function moveWords(move: Move): string {
   switch (move.kind) {
     case "drive":
-      return `${way(move.distanceMm)} ${millimetresWords(Math.abs(move.distanceMm))}`;
+      return moveTexts.drive(move.distanceMm < 0, size(move.distanceMm));
     case "turn":
-      return `turn ${side(move.angleRad)} ${degreesWords(Math.abs(move.angleRad))} on the spot`;
-    case "arc":
-      return `curve ${side(move.angleRad)} ${degreesWords(Math.abs(move.angleRad))} over ${millimetresWords(Math.abs(move.distanceMm))}${move.distanceMm < 0 ? ", backward" : ""}`;
+      return moveTexts.turn(move.angleRad < 0, degreesWords(Math.abs(move.angleRad)));
+    case "arc": {
+      const { angleRad, distanceMm } = move;
+      return moveTexts.arc(angleRad < 0, degreesWords(Math.abs(angleRad)), size(distanceMm), distanceMm < 0);
+    }
     case "toWall":
-      return `${way(move.distanceMm)} to the wall: ${millimetresWords(Math.abs(move.distanceMm))}, then push on ${millimetresWords(Math.abs(move.overrunMm))}`;
+      return moveTexts.toWall(move.distanceMm < 0, size(move.distanceMm), size(move.overrunMm));
     case "wait":
-      return `wait ${move.durationS.toFixed(1)} s`;
+      return moveTexts.wait(fixed(move.durationS, 1));
     case "arms":
-      return `${move.to === "open" ? "open" : "close"} the arms: ${move.durationS.toFixed(1)} s`;
+      return moveTexts.arms(move.to === "open", fixed(move.durationS, 1));
     default:
       return move satisfies never;
   }
 }
 
-function way(distanceMm: number): string {
-  return distanceMm < 0 ? "back up" : "drive";
-}
-
-function side(angleRad: number): string {
-  return angleRad < 0 ? "right" : "left";
+function size(lengthMm: number): string {
+  return millimetresWords(Math.abs(lengthMm));
 }

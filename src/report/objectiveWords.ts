@@ -1,6 +1,8 @@
 import type { Project } from "../model/project.ts";
 import type { Rate } from "../num/interval.ts";
 import type { Objective } from "../search/objective.ts";
+import { rateTexts } from "../texts/english/rate.ts";
+import { fixed } from "../texts/numbers.ts";
 import { outOf100, rangeWords, rateWords } from "./rateWords.ts";
 
 /** What a figure says: "64 of 100 runs", "7.2 of 9 points", "83 of 100 balls by 60 s". */
@@ -10,10 +12,10 @@ export function figureWords({ id, bySecondS }: Objective, figure: Rate, project:
       return rateWords(figure);
     case "points": {
       const most = pointsOf(project);
-      return `${(figure.value * most).toFixed(1)} of ${most} points`;
+      return rateTexts.points(fixed(figure.value * most, 1), most);
     }
     case "home-by":
-      return `${outOf100(figure.value)} of 100 balls by ${bySecondS} s`;
+      return rateTexts.ballsBy(outOf100(figure.value), bySecondS);
     default:
       return id satisfies never;
   }
@@ -25,18 +27,18 @@ export function figureRangeWords({ id }: Objective, figure: Rate, project: Proje
   const most = pointsOf(project);
   const low = Math.floor(10 * figure.low * most) / 10;
   const high = Math.ceil(10 * figure.high * most) / 10;
-  return `likely between ${low.toFixed(1)} and ${high.toFixed(1)}`;
+  return rateTexts.likely(fixed(low, 1), fixed(high, 1));
 }
 
 /** What is counted, as a column's or an axis's title. */
 export function figureTitle({ id, bySecondS }: Objective): string {
   switch (id) {
     case "every-ball":
-      return "every ball home in";
+      return rateTexts.titles.everyBall;
     case "points":
-      return "points";
+      return rateTexts.titles.points;
     case "home-by":
-      return `home by ${bySecondS} s`;
+      return rateTexts.titles.homeBy(bySecondS);
     default:
       return id satisfies never;
   }

@@ -1,28 +1,28 @@
 import { type Condition, type Program, type Question, type Step, straightened } from "../model/program.ts";
+import { moveTexts } from "../texts/english/move.ts";
 import { MM_DECIMALS, numberText } from "./coder/numberText.ts";
 import { degreesWords, millimetresWords } from "./lengthWords.ts";
 import { moveWords } from "./moveWords.ts";
-
-export const CORNER_WORDS = {
-  "lower-left": "lower left",
-  "lower-right": "lower right",
-  "upper-left": "upper left",
-  "upper-right": "upper right",
-} as const;
 
 /** One line of a program in plain words, without the lines inside it. */
 export function lineWords(step: Step): string {
   switch (step.kind) {
     case "scan":
-      return `look around: turn ${step.angleRad < 0 ? "right" : "left"} ${degreesWords(Math.abs(step.angleRad))} and note every ball`;
+      return moveTexts.scan(step.angleRad < 0, degreesWords(Math.abs(step.angleRad)));
     case "fetch":
-      return `fetch the noted ball that takes least time and push it home (corner ${CORNER_WORDS[step.corner]})`;
+      return moveTexts.fetch(moveTexts.corners[step.corner]);
     case "goTo":
-      return `drive to x ${millimetresWords(step.xMm)}, y ${millimetresWords(step.yMm)}, facing ${degreesWords(step.headingRad)}`;
+      return moveTexts.goTo(
+        millimetresWords(step.xMm),
+        millimetresWords(step.yMm),
+        degreesWords(step.headingRad),
+      );
     case "repeat":
-      return `repeat, at most ${step.atMost} times${step.until === null ? "" : `, until ${questionWords(step.until)}`}`;
+      return step.until === null
+        ? moveTexts.repeat(step.atMost)
+        : moveTexts.repeatUntil(step.atMost, questionWords(step.until));
     case "if":
-      return `if ${questionWords(step.when)}`;
+      return moveTexts.when(questionWords(step.when));
     default:
       return moveWords(step);
   }
@@ -35,24 +35,22 @@ export function questionWords({ ask, not }: Question): string {
 }
 
 function answersOf(ask: Condition): readonly [string, string] {
+  const t = moveTexts.asked;
   switch (ask.kind) {
     case "seen":
-      return ["a ball is noted", "no ball is noted"];
+      return [t.seen, t.notSeen];
     case "holding":
-      return ["a ball is in the pusher", "no ball is in the pusher"];
+      return [t.holding, t.notHolding];
     case "overWedge":
-      return ["the floor below is the wedge", "the floor below is plain"];
+      return [t.overWedge, t.notOverWedge];
     case "bumped":
-      return [`the ${ask.side} has run into something`, `the ${ask.side} has run into nothing`];
+      return ask.side === "front" ? [t.bumpedFront, t.notBumpedFront] : [t.bumpedBack, t.notBumpedBack];
     case "nearer": {
       const distance = `${numberText(ask.thanMm, MM_DECIMALS)} mm`;
-      return [
-        `distance sensor ${ask.sensor + 1} reads less than ${distance}`,
-        `distance sensor ${ask.sensor + 1} reads ${distance} or more`,
-      ];
+      return [t.nearer(ask.sensor + 1, distance), t.notNearer(ask.sensor + 1, distance)];
     }
     case "shortOfTime":
-      return [`less than ${ask.belowS} s are left`, `${ask.belowS} s or more are left`];
+      return [t.shortOfTime(ask.belowS), t.notShortOfTime(ask.belowS)];
     default:
       return ask satisfies never;
   }
@@ -77,7 +75,7 @@ export function programLines(program: Program): readonly ProgramLine[] {
       if (step.kind === "repeat") write(step.steps, depth + 1);
       if (step.kind !== "if") continue;
       write(step.yes, depth + 1);
-      if (step.no.length > 0) lines.push({ number: 0, depth, words: "otherwise" });
+      if (step.no.length > 0) lines.push({ number: 0, depth, words: moveTexts.otherwise });
       write(step.no, depth + 1);
     }
   };

@@ -1,7 +1,7 @@
 import { RACE_ERROR } from "../search/elimination.ts";
 import { EVERY_BALL } from "../search/objective.ts";
 import type { Race } from "../search/race.ts";
-import { countWords } from "./lengthWords.ts";
+import { raceTexts } from "../texts/english/race.ts";
 import { sensingVerdict, type Told } from "./sensorWords.ts";
 
 /** Whether sensing pays here, and why, from trials that both have run; null before there are fresh ones, or without sensors. */
@@ -22,16 +22,8 @@ export function givenUpWords(race: Race): readonly string[] {
   const [dropped, aside] = [count("dropped"), count("aside")];
   const most = Math.round(100 * RACE_ERROR);
   return [
-    ...(dropped > 0
-      ? [
-          `${countWords(dropped, "routine was", "routines were")} dropped early; at most ${most} of 100 searches drop the best.`,
-        ]
-      : []),
-    ...(aside > 0
-      ? [
-          `${countWords(aside, "routine was", "routines were")} set aside after fewer runs, for want of time: more time would follow more of them.`,
-        ]
-      : []),
+    ...(dropped > 0 ? [raceTexts.dropped(dropped, most)] : []),
+    ...(aside > 0 ? [raceTexts.aside(aside)] : []),
   ];
 }
 
@@ -40,9 +32,7 @@ export function raceNotes(race: Race): readonly string[] {
   const sensing = sensingWords(race);
   const tied = race.ties.length;
   return [
-    tied > 1
-      ? `${countWords(tied, "routine")} are too close to call; the one to take comes first, then the simplest.`
-      : "The best is better than every other one, on the same placements.",
+    tied > 1 ? raceTexts.tied(tied) : raceTexts.clear,
     ...(sensing === null ? [] : [sensing]),
     ...givenUpWords(race),
   ];

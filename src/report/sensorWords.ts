@@ -1,6 +1,7 @@
 import type { Equipment, SensorRow } from "../jobs/sensorWorth.ts";
 import { compareRoutines } from "../score/compare.ts";
 import type { StressSummary } from "../score/stress.ts";
+import { raceTexts } from "../texts/english/race.ts";
 import { LOSS_REASONS } from "../trial/outcome.ts";
 import { gainWords } from "./fixWords.ts";
 import { lossTitle } from "./lossWords.ts";
@@ -10,13 +11,13 @@ import { outOf100 } from "./rateWords.ts";
 export function equipmentWords(equipment: Equipment): string {
   switch (equipment.kind) {
     case "none":
-      return "no sensor";
+      return raceTexts.sensors.none;
     case "one":
       return equipment.sensor.name;
     case "all":
-      return "all of them";
+      return raceTexts.sensors.all;
     case "perfect":
-      return "everything known";
+      return raceTexts.sensors.perfect;
     default:
       return equipment satisfies never;
   }
@@ -25,7 +26,7 @@ export function equipmentWords(equipment: Equipment): string {
 /** "+13 of 100 runs (6 to 20)", or that it cannot be told from none. */
 export function worthWords({ equipment, worth }: SensorRow): string {
   if (equipment.kind === "none") return "";
-  return `${gainWords(worth.successDifference)}${worth.better === "alike" ? ", too close to call" : ""}`;
+  return `${gainWords(worth.successDifference)}${worth.better === "alike" ? raceTexts.alsoTooClose : ""}`;
 }
 
 /** What a ranking tells of a routine. */
@@ -41,18 +42,18 @@ export interface Told {
 export function sensingVerdict(sensing: Told | undefined, blind: Told | undefined): string | null {
   if (sensing === undefined || blind === undefined) return null;
   const { better, successDifference } = compareRoutines(sensing.summary, blind.summary);
-  const pair = `the best routine that senses (${sensing.id}) against the best blind one (${blind.id}): ${gainWords(successDifference)}`;
-  if (better === "alike") return `Too close to call: ${pair}.`;
+  const pair = raceTexts.pair(sensing.id, blind.id, gainWords(successDifference));
+  if (better === "alike") return raceTexts.tooClose(pair);
   const [winner, loser] = better === "first" ? [sensing, blind] : [blind, sensing];
-  const head = better === "first" ? "Looking pays here" : "Looking does not pay here";
-  return `${head}: ${pair}. ${reasonWords(winner.summary, loser.summary, better === "first" ? "blind" : "sensing")}`;
+  const head = better === "first" ? raceTexts.pays : raceTexts.paysNot;
+  return `${head}: ${pair}. ${reasonWords(winner.summary, loser.summary, better === "first")}`;
 }
 
-function reasonWords(winner: StressSummary, loser: StressSummary, who: string): string {
+function reasonWords(winner: StressSummary, loser: StressSummary, isBlind: boolean): string {
   const balls = loser.trials * (loser.deliveredCounts.length - 1);
   const saved = (reason: (typeof LOSS_REASONS)[number]) => loser.losses[reason] - winner.losses[reason];
   const [most] = [...LOSS_REASONS].sort((a, b) => saved(b) - saved(a));
   if (most === undefined || balls === 0) return "";
   const share = (summary: StressSummary) => outOf100(summary.losses[most] / balls);
-  return `The ${who} one loses more balls to “${lossTitle(most)}”: ${share(loser)} of 100 against ${share(winner)}.`;
+  return raceTexts.losesMore(isBlind, lossTitle(most), share(loser), share(winner));
 }

@@ -1,19 +1,10 @@
 import type { SpreadEffect } from "../score/spreadEffect.ts";
+import { spreadTexts } from "../texts/english/spread.ts";
+import { fixed } from "../texts/numbers.ts";
 import type { SpreadFactor } from "../trial/spread.ts";
 
 export function factorWords(factor: SpreadFactor): string {
-  switch (factor) {
-    case "faceFriction":
-      return "friction at walls and pusher";
-    case "floorFriction":
-      return "grip of a sliding ball on the floor";
-    case "rollingResistance":
-      return "rolling resistance";
-    case "restitution":
-      return "bounce";
-    default:
-      return factor satisfies never;
-  }
+  return spreadTexts.factors[factor];
 }
 
 /** Smaller shifts than this are not worth a sentence, share of runs. */
@@ -24,24 +15,27 @@ const LIKELY_SD = 1.96;
 
 /** How much of it comes from the number of runs, in one sentence. */
 export function samplingWords(effect: SpreadEffect): string {
-  return `By the number of runs alone it may move by ±${points(LIKELY_SD * effect.samplingSd)} of 100; more runs make that smaller.`;
+  return spreadTexts.sampling(points(LIKELY_SD * effect.samplingSd));
 }
 
 /** How much of the doubt comes from values nobody measured, in two sentences. */
 export function spreadWords(effect: SpreadEffect): string {
   const shift = LIKELY_SD * effect.modelSd;
   if (shift < WORTH_TELLING) {
-    return "Friction, rolling and bounce as far as they are unknown hardly move this rate.";
+    return spreadTexts.hardly;
   }
   const most = [...effect.factors].sort((a, b) => Math.abs(b.change) - Math.abs(a.change))[0];
   const strongest =
     most === undefined
       ? ""
-      : ` Most: ${factorWords(most.factor)}, ${most.change < 0 ? "−" : "+"}${points(Math.abs(most.change))} from the low to the high end of its range.`;
-  return `What nobody measured (friction, rolling, bounce) may move it by ±${points(shift)} of 100; more runs do not help there, measuring does.${strongest}`;
+      : spreadTexts.most(
+          factorWords(most.factor),
+          `${most.change < 0 ? "−" : "+"}${points(Math.abs(most.change))}`,
+        );
+  return spreadTexts.unmeasured(points(shift), strongest);
 }
 
 /** Share of runs as points of 100, tenths. */
 function points(share: number): string {
-  return (100 * share).toFixed(1);
+  return fixed(100 * share, 1);
 }

@@ -5,17 +5,21 @@ import type { LossCount } from "../score/lossCounts.ts";
 import type { SureCoverage } from "../score/sureCoverage.ts";
 import type { TrackEnd } from "../score/sureTrack.ts";
 import type { StopAdvice } from "../score/timeToHome.ts";
+import { weakTexts } from "../texts/english/weak.ts";
+import { fixed, plain } from "../texts/numbers.ts";
 import { lossTitle } from "./lossWords.ts";
 import { lineWords } from "./programWords.ts";
 import { outOf100 } from "./rateWords.ts";
 
 /** "in move 12: drive 300 mm", counted from 1 as the routine's sheet does; of a program, the line. */
 export function lossPlaceWords(move: number | null, moves: readonly Step[]): string {
-  if (move === null) return "in no move";
+  if (move === null) return weakTexts.noMove;
   const command = moves[move];
   return command === undefined
-    ? "after the last move"
-    : `in ${moves.every(isMove) ? "move" : "line"} ${move + 1}: ${lineWords(command)}`;
+    ? weakTexts.afterLast
+    : moves.every(isMove)
+      ? weakTexts.inMove(move + 1, lineWords(command))
+      : weakTexts.inLine(move + 1, lineWords(command));
 }
 
 /** "slipped off the pusher, in move 12: drive 300 mm" */
@@ -25,51 +29,38 @@ export function lossCountWords({ reason, move }: LossCount, moves: readonly Step
 
 /** Why nothing is promised from a move on, as the end of "From move 12 on nothing is promised: …". */
 export function trackEndWords(reason: TrackEnd): string {
-  switch (reason) {
-    case "may-hit":
-      return "there the robot may run into something";
-    case "may-not-reach":
-      return "there it may not reach the wall it is meant to reach";
-    case "slanting-stop":
-      return "there it is stopped at a slant, and how it ends up depends on the drift";
-    case "arms-swing":
-      return "there its arms swing, and the pusher becomes another one";
-    default:
-      return reason satisfies never;
-  }
+  return weakTexts.ends[reason];
 }
 
 /** What is surely touched, in one or two sentences. */
 export function sureWords(sure: SureCoverage): string {
-  const share = `Whatever the drift within those bounds, ${outOf100(sure.sureFrac)} of 100 places are surely touched`;
-  const never = sure.endsAt === null ? ` and ${outOf100(sure.neverFrac)} never` : "";
+  const share = outOf100(sure.sureFrac);
+  const never = sure.endsAt === null ? weakTexts.never(outOf100(sure.neverFrac)) : "";
   const end =
     sure.endsAt === null
       ? ""
-      : ` From move ${sure.endsAt.move + 1} on nothing is promised: ${trackEndWords(sure.endsAt.reason)}.`;
-  return `${share}${never}.${end}`;
+      : weakTexts.promisedUntil(sure.endsAt.move + 1, trackEndWords(sure.endsAt.reason));
+  return weakTexts.sure(share, never, end);
 }
 
 /** How much drift the routine bears. */
 export function budgetWords(budget: DriftBudget): string {
-  const wanted = `${outOf100(budget.wantedFrac)} of 100 places stay sure`;
-  if (budget.isOpen) return `${wanted} even with ${budget.factor} times those errors.`;
-  if (budget.factor === 0)
-    return `No drift at all may be left if ${wanted.replace(" stay", " are to stay")}.`;
-  return `${wanted} as long as the errors are at most ${percentWords(budget.factor)} of those bounds.`;
+  const wanted = outOf100(budget.wantedFrac);
+  if (budget.isOpen) return weakTexts.sureOpen(wanted, budget.factor);
+  if (budget.factor === 0) return weakTexts.sureNone(wanted);
+  return weakTexts.sureWithin(wanted, percentWords(budget.factor));
 }
 
 function percentWords(share: number): string {
-  return `${Math.floor(1000 * share) / 10} %`;
+  return `${plain(Math.floor(1000 * share) / 10)} %`;
 }
 
 /** When to stop and leave. */
 export function stopWords({ best, savedS }: StopAdvice, moves: number): string {
-  if (best === null)
-    return "No best moment to stop: no move ends in time, or the routine decides as it goes.";
-  const when = `after move ${best.move + 1} of ${moves}, at ${best.timeS.toFixed(0)} s`;
-  if (savedS < 0.5) return `Best moment to stop and leave: ${when}, the end.`;
-  return `Best moment to stop and leave: ${when}; the ${savedS.toFixed(0)} s after it bring next to nothing.`;
+  if (best === null) return weakTexts.noStop;
+  const when = weakTexts.when(best.move + 1, moves, fixed(best.timeS, 0));
+  if (savedS < 0.5) return weakTexts.stopAtEnd(when);
+  return weakTexts.stop(when, fixed(savedS, 0));
 }
 
 /** "120,340:560,700": what `--at` of the command takes. Exact for layouts of the search (search/worstPlacement). */

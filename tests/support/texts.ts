@@ -6,6 +6,8 @@ import { top } from "./sourceCheck.ts";
 export interface Said {
   /** "topic.group.key" */
   readonly name: string;
+  /** Without values in it. */
+  readonly isFixed: boolean;
   readonly english: string;
   readonly german: string;
 }
@@ -41,9 +43,9 @@ function walk(name: string, english: unknown, other: unknown, said: Said[]): voi
       String(speaker(...values));
     for (const values of samples(Math.max(english.length, other.length))) {
       const each = { english: say(english as never, values), german: say(other as never, values) };
-      said.push({ name, ...each });
+      said.push({ name, isFixed: false, ...each });
     }
-  } else said.push({ name, english: String(english ?? ""), german: String(other ?? "") });
+  } else said.push({ name, isFixed: true, english: String(english ?? ""), german: String(other ?? "") });
 }
 
 /** Values that pass for numbers and for words alike: "1" is one, "2" and "7" are more. */

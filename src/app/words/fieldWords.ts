@@ -1,6 +1,7 @@
 import type { Project } from "../../model/project.ts";
 import type { Wall } from "../../model/zone.ts";
-import { countWords, listWords } from "../../report/lengthWords.ts";
+import { countWords } from "../../report/lengthWords.ts";
+import { listed } from "../../texts/numbers.ts";
 
 export function wallWords(wall: Wall): string {
   switch (wall) {
@@ -22,7 +23,7 @@ export function ballsWords(project: Project): string {
   const groups = project.balls.map(
     ({ count, kind }) => `${count} × ${kind.name} (${Math.round(kind.diameterMm * 10) / 10} mm)`,
   );
-  return listWords(groups);
+  return listed(groups);
 }
 
 /** The zone as a text twin of the drawing. */

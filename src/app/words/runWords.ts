@@ -1,5 +1,6 @@
-import { countWords, listWords, secondsWords } from "../../report/lengthWords.ts";
+import { countWords, secondsWords } from "../../report/lengthWords.ts";
 import { lossWords } from "../../report/lossWords.ts";
+import { listed } from "../../texts/numbers.ts";
 import type { LossReason, TrialOutcome } from "../../trial/outcome.ts";
 
 export function worked(outcome: Pick<TrialOutcome, "delivered">): boolean {
@@ -25,7 +26,7 @@ function lostSentence(losses: readonly (LossReason | null)[]): string {
   }
   const clauses = [...byReason].map(([reason, balls]) => {
     const many = balls.length > 1;
-    const who = `${many ? "balls" : "ball"} ${listWords(balls.map(String))}`;
+    const who = `${many ? "balls" : "ball"} ${listed(balls.map(String))}`;
     return `${who} ${many ? lossWords(reason).replace(/^was /, "were ") : lossWords(reason)}`;
   });
   const sentence = clauses.join("; ");

@@ -1,4 +1,4 @@
-import { CORNER_WORDS } from "../programWords.ts";
+import { moveTexts } from "../../texts/english/move.ts";
 import type { Call } from "./calls.ts";
 import { DEG_DECIMALS, MM_DECIMALS, numberText, SECONDS_DECIMALS, SPEED_DECIMALS } from "./numberText.ts";
 
@@ -12,7 +12,7 @@ const seconds = (value: Value): string => `${numberText(num(value), SECONDS_DECI
 const way = (value: Value): string => (num(value) < 0 ? "backward" : "forward");
 const side = (value: Value): string => (num(value) < 0 ? "right" : "left");
 const corner = (value: Value): string =>
-  typeof value === "string" ? `wedge ${CORNER_WORDS[value]}` : "wedge unknown";
+  typeof value === "string" ? `wedge ${moveTexts.corners[value]}` : "wedge unknown";
 
 /** A call as a neutral sentence, as exact as the listings: "drive forward 36 mm at 200 mm/s". */
 export function stepWords({ name, args }: Call): string {

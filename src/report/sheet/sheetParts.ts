@@ -3,7 +3,7 @@ import type { Rate } from "../../num/interval.ts";
 import { lossChart } from "../charts/lossChart.ts";
 import { escaped, svgOf } from "../charts/svg.ts";
 import { timeChart } from "../charts/timeChart.ts";
-import { LIMITS, LIMITS_ADVICE } from "../limits.ts";
+import { limits, limitsAdvice } from "../limits.ts";
 import { rangeWords, rateWords } from "../rateWords.ts";
 import { lossCountWords, placementText, stopWords } from "../weakWords.ts";
 import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
@@ -65,13 +65,13 @@ export function failPart({ evidence, project, routine }: SheetFacts, { pages }: 
 
 export function limitsPart(_: SheetFacts, { pages, audience }: SheetChoice): string {
   const whole = pages === 2 && audience === "engineers";
-  const shown = whole ? LIMITS : LIMITS.filter((__, i) => FEW_LIMITS.some((each) => each === i));
+  const shown = whole ? limits() : limits().filter((__, i) => FEW_LIMITS.some((each) => each === i));
   const rows = shown.map(
     ({ leftOut, matters }) => `<li>${escaped(leftOut)} Trust less: ${escaped(matters)}.</li>`,
   );
-  const left = LIMITS.length - shown.length;
+  const left = limits().length - shown.length;
   const more = left > 0 ? ` ${left} more limits stand in the long sheet.` : "";
-  return `<ul class="small">${rows.join("")}</ul><p>${escaped(LIMITS_ADVICE)}${more}</p>`;
+  return `<ul class="small">${rows.join("")}</ul><p>${escaped(limitsAdvice())}${more}</p>`;
 }
 
 export function replayPart({ routine, seed, projectArgument, evidence }: SheetFacts): string {

@@ -1,15 +1,39 @@
 import type { Catalogue } from "../catalogue.ts";
+import { calibrationTexts } from "./calibration.ts";
+import { carryTexts } from "./carry.ts";
+import { decisionTexts } from "./decision.ts";
+import { fixTexts } from "./fix.ts";
+import { limitTexts } from "./limit.ts";
+import { lossTexts } from "./loss.ts";
 import { mastheadTexts } from "./masthead.ts";
+import { moveTexts } from "./move.ts";
 import { numberTexts } from "./number.ts";
 import { outlineTexts } from "./outline.ts";
+import { raceTexts } from "./race.ts";
+import { rateTexts } from "./rate.ts";
 import { shellTexts } from "./shell.ts";
+import { spreadTexts } from "./spread.ts";
+import { verdictTexts } from "./verdict.ts";
+import { weakTexts } from "./weak.ts";
 import { zoneStepTexts } from "./zoneStep.ts";
 
 /** All German texts: one chunk, fetched when German is first spoken. */
 export const german: Catalogue = {
-  number: numberTexts,
-  zoneStep: zoneStepTexts,
+  calibration: calibrationTexts,
+  carry: carryTexts,
+  decision: decisionTexts,
+  fix: fixTexts,
+  limit: limitTexts,
+  loss: lossTexts,
   masthead: mastheadTexts,
+  move: moveTexts,
+  number: numberTexts,
   outline: outlineTexts,
+  race: raceTexts,
+  rate: rateTexts,
   shell: shellTexts,
+  spread: spreadTexts,
+  verdict: verdictTexts,
+  weak: weakTexts,
+  zoneStep: zoneStepTexts,
 };

@@ -1,0 +1,21 @@
+import { topic } from "../language.ts";
+
+/** What practice says about the model. */
+export const verdictTexts = topic("verdict", {
+  promised: (share: string, successes: number, attempts: number) =>
+    `The model promised ${share} of 100, you got ${successes} of ${attempts}`,
+  tooFew: (got: string) => `${got}: too few runs to tell anything; make at least five.`,
+  fits: (got: string) => `${got}: that fits. It does not prove the model, but nothing speaks against it.`,
+  worse: (got: string, chance: string) =>
+    `${got}: worse than promised, by more than chance explains (${chance}). Likely the robot drifts more than you told: measure turns and straights again.`,
+  better: (got: string, chance: string) =>
+    `${got}: better than promised, by more than chance explains (${chance}). Likely the robot drifts less than you told.`,
+  rare: "less than 1 in 1000",
+  chance: (percent: string) => `${percent} in 100`,
+  updated: (share: string, range: string) => `Success rate after these runs: ${share} of 100, ${range}.`,
+  brier: (score: string, expected: string) =>
+    `Brier score ${score} (0 is perfect; ${expected} is what right promises would get).`,
+  possible: (low: number, high: number) => ` (from ${low} to ${high} times is possible)`,
+  drift: (factor: number, range: string) =>
+    `A drift ${factor} times as large as in the project would explain these runs best${range}.`,
+});
