@@ -55,6 +55,10 @@ const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
     const { pushField } = await import("../plan/push/pushField.ts");
     return pushField(subject.project);
   },
+  "known-balls": async ({ subject }, { seed, index }) => {
+    const { knownBallsRun } = await import("../search/knownBalls.ts");
+    return knownBallsRun(subject.project, seed, index);
+  },
   response: async ({ subject, routine }, { request }) => {
     const { response } = await import("../search/factors.ts");
     return response(subject.project, routine, request);

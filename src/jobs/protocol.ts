@@ -8,6 +8,7 @@ import type { DriftBudget } from "../score/driftBudget.ts";
 import type { SureCoverage } from "../score/sureCoverage.ts";
 import type { ProposedChange } from "../search/change.ts";
 import type { ResponseRequest } from "../search/factors.ts";
+import type { KnownBallsRun } from "../search/knownBalls.ts";
 import type { RoutinePart } from "../search/routineParts.ts";
 import type { HardPlacement, WorstRequest } from "../search/worstPlacement.ts";
 import type { FateBatch } from "../trial/fates.ts";
@@ -51,6 +52,8 @@ export type Task =
   | { readonly kind: "factors" }
   /** Seconds home from every place, and dead pockets; about a project alone. */
   | { readonly kind: "push-field" }
+  /** The best push sequence for a trial's placement, run in that trial; about a project alone. */
+  | { readonly kind: "known-balls"; readonly seed: number; readonly index: number }
   /** Balls delivered per trial with some factors set. */
   | { readonly kind: "response"; readonly request: ResponseRequest }
   /** Routines by their ids; about a project alone. */
@@ -73,6 +76,7 @@ export interface Answers {
   readonly parts: { readonly parts: readonly RoutinePart[]; readonly variants: readonly Routine[] };
   readonly factors: readonly { readonly id: string; readonly title: string }[];
   readonly "push-field": PushField;
+  readonly "known-balls": KnownBallsRun;
   readonly response: number;
   /** null where the pattern has no room. */
   readonly routines: readonly (Routine | null)[];

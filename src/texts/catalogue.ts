@@ -6,6 +6,9 @@ export interface Catalogue {
   readonly fix: typeof import("./english/fix.ts").fixTexts;
   readonly limit: typeof import("./english/limit.ts").limitTexts;
   readonly loss: typeof import("./english/loss.ts").lossTexts;
+  readonly knownBalls: typeof import("./english/knownBalls.ts").knownBallsTexts;
+  readonly number: typeof import("./english/number.ts").numberTexts;
+  readonly zoneStep: typeof import("./english/zoneStep.ts").zoneStepTexts;
   readonly masthead: typeof import("./english/masthead.ts").mastheadTexts;
   readonly move: typeof import("./english/move.ts").moveTexts;
   readonly number: typeof import("./english/number.ts").numberTexts;

@@ -108,4 +108,23 @@ describe("watching a run", () => {
     await page.getByLabel("Follow the robot from nearer").uncheck();
     await expect.poll(async () => shaded.equals(await drawn())).toBe(true);
   });
+
+  it("shows what a robot would do that knew where the balls lie, also where they are laid", async () => {
+    const page = await openWatch();
+    const blind = await page.locator(".which").textContent();
+    await page.getByRole("button", { name: "Show the best way" }).click();
+    const section = page.getByRole("region", { name: "If the robot knew where they lie" });
+    await section
+      .getByText(/home after \d+\.\d s/)
+      .first()
+      .waitFor();
+    expect(await page.locator(".which").textContent()).toContain("All balls known");
+    const way = await section.textContent();
+    await page.getByRole("button", { name: /^Ball 1,/ }).press("Shift+ArrowRight");
+    await expect.poll(() => section.textContent()).not.toBe(way);
+    await section.getByRole("button", { name: "Watch it" }).click();
+    await page.getByRole("button", { name: "Pause" }).click();
+    await section.getByRole("button", { name: "Back to the routine" }).click();
+    await expect.poll(() => page.locator(".which").textContent()).toBe(blind);
+  });
 });

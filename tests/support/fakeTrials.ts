@@ -35,6 +35,7 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
     case "changes":
     case "parts":
     case "factors":
+    case "known-balls":
     case "push-field":
     case "response":
       return { id, ok: false, fault: `nothing to say about ${task.kind}` };

@@ -1,4 +1,5 @@
 import { ballsOf, type Project } from "../../model/project.ts";
+import type { KnownBallsRun } from "../../search/knownBalls.ts";
 import { traceRun } from "../../view/runTrace.ts";
 import type { Candidate } from "./candidate.ts";
 import { Player } from "./player.svelte.ts";
@@ -30,6 +31,14 @@ export interface Laid {
   readonly words: string;
 }
 
+/** A placement for which the best way is wanted; what is aborted is no longer on show. */
+interface PlanWish {
+  readonly project: Project;
+  readonly seed: number;
+  readonly index: number;
+  readonly signal: AbortSignal;
+}
+
 /** Going through the runs of the routine on show: one at a time, by number, or in search of one that failed. */
 export class Runs {
   index = $state(0);
@@ -41,10 +50,16 @@ export class Runs {
   goesOn = $state(false);
   /** null: the placement of the run's number. */
   laid = $state.raw<Laid | null>(null);
+  /** Instead of the routine on show: what a robot does that knows where the balls lie. */
+  knowing = $state(false);
+  /** The run on show, if it is one of a robot that knows. */
+  known = $state.raw<KnownBallsRun | null>(null);
   readonly player = new Player();
   readonly #pool: Workers;
   readonly #subject: () => RunSubject | null;
   #loading = new AbortController();
+  #wish: PlanWish | null = null;
+  #planning = false;
 
   constructor(pool: Workers, subject: () => RunSubject | null) {
     this.#pool = pool;
@@ -62,6 +77,7 @@ export class Runs {
   /** Takes the run away, before another project or routine comes. */
   clear(): void {
     this.#newLoading();
+    this.known = null;
     this.player.show(null);
   }
 
@@ -77,9 +93,13 @@ export class Runs {
       const project = this.laid?.project ?? subject.project;
       const task = { kind: "record", seed: this.laid?.seed ?? this.seed, index } as const;
       const options = { signal, urgent: true };
-      const { outcome, recording } = await this.#pool.run(project, candidate.routine, task, options);
+      if (!this.knowing) this.known = null;
+      // While balls are dragged they follow the hand at once, and the best way as soon as it is known.
+      const routine = this.known?.routine ?? candidate.routine;
+      const { outcome, recording } = await this.#pool.run(project, routine, task, options);
       if (signal.aborted) return;
       this.player.show({ outcome, recording, trace: traceRun(recording) });
+      if (this.knowing) await this.#plan({ project, seed: task.seed, index, signal });
       if (watching && !reducedMotion()) this.player.play();
     } catch (reason) {
       this.#report(reason, signal);
@@ -90,6 +110,13 @@ export class Runs {
   async lay(laid: Laid | null, index = this.index): Promise<void> {
     this.laid = laid;
     await this.show(index, false);
+  }
+
+  /** Shows the same placement to a robot that knows where the balls lie, or (false) to the routine again. */
+  async know(knowing: boolean): Promise<void> {
+    if (this.knowing === knowing) return;
+    this.knowing = knowing;
+    await this.show(this.index, false);
   }
 
   /** Shows the next run that failed or worked, if there is one among the next thousands. */
@@ -119,6 +146,32 @@ export class Runs {
     } catch (reason) {
       this.#report(reason, signal);
     }
+  }
+
+  /** One plan at a time, the latest wish next: a drag asks for more of them than a worker can make. */
+  async #plan(wish: PlanWish): Promise<void> {
+    this.#wish = wish;
+    if (this.#planning) return;
+    this.#planning = true;
+    try {
+      for (let now = this.#takeWish(); now !== null; now = this.#takeWish()) {
+        const { project, seed, index, signal } = now;
+        const task = { kind: "known-balls", seed, index } as const;
+        const known = await this.#pool.run(project, null, task, { urgent: true });
+        if (!this.knowing) return;
+        this.known = known;
+        if (signal.aborted) continue;
+        this.player.show({ ...known, trace: traceRun(known.recording) });
+      }
+    } finally {
+      this.#planning = false;
+    }
+  }
+
+  #takeWish(): PlanWish | null {
+    const wish = this.#wish;
+    this.#wish = null;
+    return wish;
   }
 
   cancelSearch(): void {

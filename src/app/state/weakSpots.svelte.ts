@@ -24,6 +24,9 @@ export class WeakSpots {
   readonly map = $derived.by(() => mapOf(this.layer, this.result, this.field));
   /** Seconds home from every place of the project; null while not known. */
   field = $state.raw<PushField | null>(null);
+  /** The same as a map, where it is to be seen while balls are laid. */
+  readonly secondsMap = $derived.by(() => (this.shadesSeconds ? mapOf("pushes", null, this.field) : null));
+  shadesSeconds = $state(false);
   #fieldOf: Project | null = null;
   readonly #pool: Workers;
   #project: Project | null = null;
@@ -35,7 +38,7 @@ export class WeakSpots {
 
   /** Looks for them unless that was done, or is under way, for this very routine. */
   async look(project: Project, routine: Routine, seed: number): Promise<void> {
-    void this.#mapPushes(project);
+    void this.mapPushes(project);
     const known = project === this.#project && routine.moves === this.#routine?.moves;
     if (known && this.status !== "stopped" && this.status !== "idle") return;
     this.clear();
@@ -59,7 +62,7 @@ export class WeakSpots {
   }
 
   /** The routine does not matter for it: made once for a project. */
-  async #mapPushes(project: Project): Promise<void> {
+  async mapPushes(project: Project): Promise<void> {
     if (project === this.#fieldOf) return;
     this.#fieldOf = project;
     this.field = null;

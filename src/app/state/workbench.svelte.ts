@@ -64,8 +64,10 @@ export class Workbench {
   );
   // Apart from `chosen`, which is another object with every new result.
   readonly #routine = $derived(this.chosen?.routine ?? null);
-  readonly course = $derived(
-    this.project && this.#routine ? nominalCourse(this.project, this.#routine.moves) : null,
+  /** The routine of the run on show: the chosen one, or that of a robot which knows where the balls lie. */
+  readonly watched = $derived.by(() => this.runs.known?.routine ?? this.#routine);
+  readonly course = $derived.by(() =>
+    this.project && this.watched ? nominalCourse(this.project, this.watched.moves) : null,
   );
   /** The project that the ranking is of: `project`, or the one before its last change. */
   #ranked: Project | null = null;

@@ -39,7 +39,7 @@ export function mapValueWords(layer: Layer, map: ZoneMap, at: PointMm): string {
 }
 
 /** What pushing can do for a ball at a place. */
-function pushWords(field: PushField, at: PointMm): string {
+export function pushWords(field: PushField, at: PointMm): string {
   const { state, seconds } = fieldAt(field, at.xMm, at.yMm);
   switch (state) {
     case "home":

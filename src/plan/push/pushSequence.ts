@@ -163,7 +163,7 @@ export function sequenceRoutine(sequence: PushSequence): Routine {
   return {
     id: "known-balls",
     pattern: "known balls",
-    label: `known balls: ${count} in ${sequence.trips.length} trips`,
+    label: `known balls: ${count} in ${sequence.trips.length} ${sequence.trips.length === 1 ? "trip" : "trips"}`,
     params: { balls: count, trips: sequence.trips.length },
     moves: sequence.moves,
   };

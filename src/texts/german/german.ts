@@ -5,6 +5,7 @@ import { decisionTexts } from "./decision.ts";
 import { fixTexts } from "./fix.ts";
 import { limitTexts } from "./limit.ts";
 import { lossTexts } from "./loss.ts";
+import { knownBallsTexts } from "./knownBalls.ts";
 import { mastheadTexts } from "./masthead.ts";
 import { moveTexts } from "./move.ts";
 import { numberTexts } from "./number.ts";
@@ -25,6 +26,9 @@ export const german: Catalogue = {
   fix: fixTexts,
   limit: limitTexts,
   loss: lossTexts,
+  knownBalls: knownBallsTexts,
+  number: numberTexts,
+  zoneStep: zoneStepTexts,
   masthead: mastheadTexts,
   move: moveTexts,
   number: numberTexts,
