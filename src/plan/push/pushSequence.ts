@@ -162,8 +162,8 @@ export function sequenceRoutine(sequence: PushSequence): Routine {
   const count = sequence.trips.reduce((sum, trip) => sum + trip.balls.length, 0);
   return {
     id: "known-balls",
-    pattern: "known balls",
-    label: `known balls: ${count} in ${sequence.trips.length} ${sequence.trips.length === 1 ? "trip" : "trips"}`,
+    pattern: "All balls known",
+    label: `${count} in ${sequence.trips.length} ${sequence.trips.length === 1 ? "trip" : "trips"}`,
     params: { balls: count, trips: sequence.trips.length },
     moves: sequence.moves,
   };
