@@ -11,7 +11,6 @@ export interface Catalogue {
   readonly zoneStep: typeof import("./english/zoneStep.ts").zoneStepTexts;
   readonly masthead: typeof import("./english/masthead.ts").mastheadTexts;
   readonly move: typeof import("./english/move.ts").moveTexts;
-  readonly number: typeof import("./english/number.ts").numberTexts;
   readonly outline: typeof import("./english/outline.ts").outlineTexts;
   readonly race: typeof import("./english/race.ts").raceTexts;
   readonly rate: typeof import("./english/rate.ts").rateTexts;
@@ -19,5 +18,4 @@ export interface Catalogue {
   readonly spread: typeof import("./english/spread.ts").spreadTexts;
   readonly verdict: typeof import("./english/verdict.ts").verdictTexts;
   readonly weak: typeof import("./english/weak.ts").weakTexts;
-  readonly zoneStep: typeof import("./english/zoneStep.ts").zoneStepTexts;
 }

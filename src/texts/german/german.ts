@@ -3,9 +3,9 @@ import { calibrationTexts } from "./calibration.ts";
 import { carryTexts } from "./carry.ts";
 import { decisionTexts } from "./decision.ts";
 import { fixTexts } from "./fix.ts";
+import { knownBallsTexts } from "./knownBalls.ts";
 import { limitTexts } from "./limit.ts";
 import { lossTexts } from "./loss.ts";
-import { knownBallsTexts } from "./knownBalls.ts";
 import { mastheadTexts } from "./masthead.ts";
 import { moveTexts } from "./move.ts";
 import { numberTexts } from "./number.ts";
@@ -31,7 +31,6 @@ export const german: Catalogue = {
   zoneStep: zoneStepTexts,
   masthead: mastheadTexts,
   move: moveTexts,
-  number: numberTexts,
   outline: outlineTexts,
   race: raceTexts,
   rate: rateTexts,
@@ -39,5 +38,4 @@ export const german: Catalogue = {
   spread: spreadTexts,
   verdict: verdictTexts,
   weak: weakTexts,
-  zoneStep: zoneStepTexts,
 };
