@@ -10,6 +10,7 @@ import type { Opener } from "./state/ranking.svelte.ts";
 import { Workbench } from "./state/workbench.svelte.ts";
 import "./styles/tokens.css";
 import "./styles/base.css";
+import "./styles/contrast.css";
 import "./styles/form.css";
 
 const target = document.querySelector("#app");

@@ -10,8 +10,6 @@ import type { Viewport } from "./viewport.ts";
 /** A ball smaller than this carries its number beside it, pixels. */
 const NUMBER_INSIDE_PX = 15;
 const BADGE_PX = 7;
-/** On every ball colour of the palette, light or dark theme alike. */
-const NUMBER_COLOUR = "#111111";
 
 interface BallNode {
   readonly layer: Container;
@@ -80,7 +78,7 @@ function badge(radius: number): Graphics {
 function numberText(index: number, radius: number, palette: Palette): Text {
   const inside = 2 * radius >= NUMBER_INSIDE_PX;
   const style = inside
-    ? { colour: NUMBER_COLOUR, sizePx: Math.min(16, Math.max(10, radius * 1.05)), bold: true }
+    ? { colour: palette.ballInk, sizePx: Math.min(16, Math.max(10, radius * 1.05)), bold: true }
     : { colour: palette.ink, sizePx: 11, bold: true, halo: palette.floor };
   const text = label(String(index + 1), style);
   if (!inside) text.position.set(-radius - 6, -radius - 4);

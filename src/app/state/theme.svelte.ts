@@ -1,8 +1,11 @@
-import { BALL_COLOURS, PALETTE_KEYS, type Palette } from "../../view/palette.ts";
+import { BALL_COLOURS, BALL_INK, PALETTE_KEYS, type Palette } from "../../view/palette.ts";
 import { readSetting, writeSetting } from "./settings.ts";
 
 export const THEMES = ["auto", "light", "dark"] as const;
 export type ThemeChoice = (typeof THEMES)[number];
+
+/** The system chooses all colours. */
+const FORCED = "(forced-colors: active)";
 
 /** Light or dark, as the system says or as chosen; the colours themselves live in styles/tokens.css. */
 export class Theme {
@@ -10,16 +13,29 @@ export class Theme {
   #systemIsDark = $state(false);
   readonly isDark = $derived(this.choice === "auto" ? this.#systemIsDark : this.choice === "dark");
 
-  /** Follows the system's setting; returns what stops it. */
+  /** Counts the changes of contrast: the drawing's colours are then read anew. */
+  contrasts = $state(0);
+
+  /** Follows the system's settings; returns what stops it. */
   follow(): () => void {
     document.documentElement.dataset.theme = this.choice;
-    const query = matchMedia("(prefers-color-scheme: dark)");
+    const dark = matchMedia("(prefers-color-scheme: dark)");
     const read = () => {
-      this.#systemIsDark = query.matches;
+      this.#systemIsDark = dark.matches;
     };
     read();
-    query.addEventListener("change", read);
-    return () => query.removeEventListener("change", read);
+    const count = () => {
+      this.contrasts += 1;
+    };
+    const watched = [
+      [dark, read],
+      [matchMedia("(prefers-contrast: more)"), count],
+      [matchMedia(FORCED), count],
+    ] as const;
+    for (const [query, act] of watched) query.addEventListener("change", act);
+    return () => {
+      for (const [query, act] of watched) query.removeEventListener("change", act);
+    };
   }
 
   choose(choice: ThemeChoice): void {
@@ -38,6 +54,8 @@ function asTheme(text: string | null): ThemeChoice {
 export function readPalette(host: HTMLElement, isDark: boolean): Palette {
   const probe = document.createElement("span");
   probe.hidden = true;
+  // Or every colour would read as that of text where the system chooses the colours.
+  probe.style.setProperty("forced-color-adjust", "none");
   probe.style.setProperty("color-scheme", isDark ? "dark" : "light");
   host.append(probe);
   const colours = PALETTE_KEYS.map((key) => {
@@ -48,5 +66,8 @@ export function readPalette(host: HTMLElement, isDark: boolean): Palette {
     return [key, getComputedStyle(probe).color] as const;
   });
   probe.remove();
-  return { ...(Object.fromEntries(colours) as Omit<Palette, "balls">), balls: BALL_COLOURS };
+  const drawn = Object.fromEntries(colours) as Omit<Palette, "balls" | "ballInk">;
+  // Few colours are left then: balls are told apart by their numbers, as they are for many people anyway.
+  if (matchMedia(FORCED).matches) return { ...drawn, ballInk: drawn.floor, balls: [drawn.doorway] };
+  return { ...drawn, ballInk: BALL_INK, balls: BALL_COLOURS };
 }
