@@ -7,6 +7,7 @@ export interface Catalogue {
   readonly limit: typeof import("./english/limit.ts").limitTexts;
   readonly loss: typeof import("./english/loss.ts").lossTexts;
   readonly knownBalls: typeof import("./english/knownBalls.ts").knownBallsTexts;
+  readonly carryMap: typeof import("./english/carryMap.ts").carryMapTexts;
   readonly number: typeof import("./english/number.ts").numberTexts;
   readonly zoneStep: typeof import("./english/zoneStep.ts").zoneStepTexts;
   readonly masthead: typeof import("./english/masthead.ts").mastheadTexts;

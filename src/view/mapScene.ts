@@ -1,6 +1,7 @@
 import { Container, Graphics } from "pixi.js";
 import type { PushField } from "../plan/push/pushField.ts";
 import type { HeatMap } from "../score/heatMap.ts";
+import { carryMarks } from "./carryMarks.ts";
 import { fieldMarks } from "./fieldMarks.ts";
 import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
@@ -11,12 +12,16 @@ import { HATCHES, type RegionLook, type ZoneMap } from "./zoneMap.ts";
 /** A map over the floor: readable by shape alone, colours only help. */
 export class MapScene {
   readonly layer = new Container();
+  /** What belongs on the way lies over it, and over the robot that stands on it. */
+  readonly over = new Container();
 
   draw(map: ZoneMap | null, viewport: Viewport, palette: Palette): void {
     emptyLayer(this.layer);
+    emptyLayer(this.over);
     if (!map) return;
     if (map.kind === "heat") this.layer.addChild(squares(map.map, viewport, palette));
     else if (map.kind === "seconds") this.layer.addChild(...homeSeconds(map.field, viewport, palette));
+    else if (map.kind === "carry") this.over.addChild(...carryMarks(map.spots, viewport, palette));
     else
       this.layer.addChild(...map.parts.map(({ look, region }) => hatched(look, region, viewport, palette)));
     if (map.kind === "regions") this.layer.addChild(circles(map, viewport, palette));

@@ -1,4 +1,5 @@
 import type { Course, CoursePiece } from "../motion/course.ts";
+import { courseWay } from "./courseWay.ts";
 import type { PointPx, Viewport } from "./viewport.ts";
 
 /** The way of one course piece on the screen; a turn on the spot has a single point. */
@@ -36,8 +37,6 @@ export interface PathLayout {
   readonly numbers: readonly PathNumber[];
 }
 
-/** Arcs are drawn as chords of at most this angle: 5° of a 300 mm arc bulges 0.3 mm, less than a pixel. */
-const CHORD_RAD = (5 * Math.PI) / 180;
 /** Shorter strokes get no arrow. */
 const ARROW_MIN_PX = 26;
 /** At most one arrow per this much way. */
@@ -78,20 +77,12 @@ function turnOf(piece: CoursePiece, viewport: Viewport): PathTurn[] {
   return [{ move, at, fromRad, toRad: fromRad + viewport.rotation(angleRad) }];
 }
 
-/** The origin's way around the piece's fixed point. */
+/** One point where it turns on the spot, for all that can be seen. */
 function arcPoints(piece: CoursePiece, viewport: Viewport): PointPx[] {
   const dx = piece.from.xMm - piece.centreXMm;
   const dy = piece.from.yMm - piece.centreYMm;
   if (viewport.px(Math.sqrt(dx * dx + dy * dy)) < 0.5) return [viewport.point(piece.from)];
-  const chords = Math.max(1, Math.ceil(Math.abs(piece.angleRad) / CHORD_RAD));
-  return Array.from({ length: chords + 1 }, (_, k) => {
-    const angle = (piece.angleRad * k) / chords;
-    const [c, s] = [Math.cos(angle), Math.sin(angle)];
-    return viewport.point({
-      xMm: piece.centreXMm + c * dx - s * dy,
-      yMm: piece.centreYMm + s * dx + c * dy,
-    });
-  });
+  return courseWay(piece).map((point) => viewport.point(point));
 }
 
 /** Past the middle of each stretch, so that a way driven there and back shows both directions. */

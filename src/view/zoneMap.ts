@@ -2,6 +2,7 @@ import type { Region } from "../geometry/region.ts";
 import type { CircleMm } from "../geometry/voronoi.ts";
 import type { PushField } from "../plan/push/pushField.ts";
 import type { HeatMap } from "../score/heatMap.ts";
+import type { CarrySpot } from "./carrySpots.ts";
 
 /** good: is touched; open: may be; bad: is not. */
 export type RegionLook = "good" | "open" | "bad";
@@ -12,6 +13,8 @@ export type ZoneMap =
   | { readonly kind: "heat"; readonly map: HeatMap }
   /** Squares by the seconds it takes to push a ball home from there; crosses and blocks where that cannot be done. */
   | { readonly kind: "seconds"; readonly field: PushField }
+  /** Marks along the way where a ball in the pusher can be lost. */
+  | { readonly kind: "carry"; readonly spots: readonly CarrySpot[] }
   /** Hatched parts of the floor, and circles in them. */
   | {
       readonly kind: "regions";

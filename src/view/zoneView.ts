@@ -78,7 +78,7 @@ export class ZoneView {
     this.#surface = surface;
     this.#root = root;
     this.#palette = palette;
-    for (const scene of [
+    const layers = [
       this.#zone,
       this.#swept,
       this.#wedge,
@@ -91,11 +91,11 @@ export class ZoneView {
       this.#trails,
       this.#ghosts,
       this.#robot,
+      { layer: this.#map.over },
       this.#balls,
       this.#troubles,
-    ]) {
-      root.addChild(scene.layer);
-    }
+    ];
+    for (const { layer } of layers) root.addChild(layer);
   }
 
   /** Opens a canvas; the caller puts `canvas` into the page. */

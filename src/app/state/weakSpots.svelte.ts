@@ -1,7 +1,9 @@
 import type { Weakness } from "../../jobs/weakness.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
+import { nominalCourse } from "../../motion/course.ts";
 import type { PushField } from "../../plan/push/pushField.ts";
+import { type CarrySpot, carrySpots } from "../../view/carrySpots.ts";
 import type { ZoneMap } from "../../view/zoneMap.ts";
 import { Work } from "./work.svelte.ts";
 import type { Workers } from "./workers.ts";
@@ -10,7 +12,7 @@ import type { Workers } from "./workers.ts";
 export const WEAK_TRIALS = 1000;
 
 /** What can lie over the drawing. */
-export const LAYERS = ["none", "heat", "touched", "sure", "pushes"] as const;
+export const LAYERS = ["none", "heat", "touched", "sure", "pushes", "carry"] as const;
 export type Layer = (typeof LAYERS)[number];
 
 /** The weak sides of one routine at a time: found on demand, with progress, and cancelled when something else is asked. */
@@ -21,12 +23,16 @@ export class WeakSpots {
   fault = $state("");
   layer = $state<Layer>("heat");
   /** The map of the layer; null where there is none yet. */
-  readonly map = $derived.by(() => mapOf(this.layer, this.result, this.field));
+  readonly map = $derived.by(() => mapOf(this.layer, this.result, this.field, this.carried));
   /** Seconds home from every place of the project; null while not known. */
   field = $state.raw<PushField | null>(null);
   /** The same as a map, where it is to be seen while balls are laid. */
-  readonly secondsMap = $derived.by(() => (this.shadesSeconds ? mapOf("pushes", null, this.field) : null));
+  readonly secondsMap = $derived.by(() =>
+    this.shadesSeconds ? mapOf("pushes", null, this.field, null) : null,
+  );
   shadesSeconds = $state(false);
+  /** Where the routine can lose a ball in its pusher; null while not known, and for one that decides its moves as it goes. */
+  carried = $state.raw<readonly CarrySpot[] | null>(null);
   #fieldOf: Project | null = null;
   readonly #pool: Workers;
   #project: Project | null = null;
@@ -45,6 +51,7 @@ export class WeakSpots {
     this.#project = project;
     this.#routine = routine;
     this.status = "running";
+    void this.#mapCarried(project, routine);
     const work = this.work.begin();
     try {
       // Fetched when first needed: the page opens sooner without it.
@@ -72,8 +79,22 @@ export class WeakSpots {
     if (project === this.#fieldOf) this.field = field;
   }
 
+  /** Some hundred moves take a millisecond or two; only the code for it has to be fetched. */
+  async #mapCarried(project: Project, routine: Routine): Promise<void> {
+    if (routine.program !== undefined) {
+      if (this.layer === "carry") this.layer = "heat";
+      return;
+    }
+    const { carryLimits } = await import("../../plan/carryLimits.ts");
+    if (project !== this.#project || routine !== this.#routine) return;
+    const { moves } = routine;
+    const course = nominalCourse(project, moves);
+    this.carried = carrySpots(carryLimits(project, moves), moves, course, project.robot.drive.accelMmPerS2);
+  }
+
   clear(): void {
     this.work.drop();
+    this.carried = null;
     this.result = null;
     this.#project = null;
     this.#routine = null;
@@ -81,7 +102,13 @@ export class WeakSpots {
   }
 }
 
-function mapOf(layer: Layer, weakness: Weakness | null, field: PushField | null): ZoneMap | null {
+function mapOf(
+  layer: Layer,
+  weakness: Weakness | null,
+  field: PushField | null,
+  carried: readonly CarrySpot[] | null,
+): ZoneMap | null {
+  if (layer === "carry") return carried ? { kind: "carry", spots: carried } : null;
   if (layer === "pushes") return field ? { kind: "seconds", field } : null;
   const touched = weakness?.coverage?.sizes[0];
   const sure = weakness?.sure?.sizes[0];

@@ -1,18 +1,24 @@
 import type { PointMm } from "../../model/zone.ts";
 import type { PushField } from "../../plan/push/pushField.ts";
 import { outOf100, rangeWords } from "../../report/rateWords.ts";
+import { carryMapTexts as t } from "../../texts/english/carryMap.ts";
+import { type CarrySpot, spotsNear } from "../../view/carrySpots.ts";
 import { fieldAt } from "../../view/fieldMarks.ts";
 import { inRegion, type RegionLook, type ZoneMap } from "../../view/zoneMap.ts";
 import type { Layer } from "../state/weakSpots.svelte.ts";
 import { placeWords } from "./eventWords.ts";
 
-export const LAYER_WORDS: Readonly<Record<Layer, string>> = {
+const LAYER_WORDS: Readonly<Record<Exclude<Layer, "carry">, string>> = {
   none: "No map",
   heat: "How often a ball that starts here gets home",
   touched: "What the pusher touches without drift",
   sure: "What it touches whatever the drift",
   pushes: "How long pushing a ball home takes, and dead pockets",
 };
+
+export function layerWords(layer: Layer): string {
+  return layer === "carry" ? t.layer : LAYER_WORDS[layer];
+}
 
 const LOOK_WORDS: Readonly<Record<"touched" | "sure", Readonly<Record<RegionLook, string>>>> = {
   touched: { good: "touched", open: "perhaps touched", bad: "blind: not touched" },
@@ -24,6 +30,10 @@ export function lookWords(layer: Layer, look: RegionLook): string {
   return layer === "touched" || layer === "sure" ? LOOK_WORDS[layer][look] : "";
 }
 
+/** How near the cross has to be to a way: half a step of the arrow keys, and a little more. */
+const NEAR_MM = 30;
+const MOST_NAMED = 3;
+
 /** What a map says about a place. */
 export function mapValueWords(layer: Layer, map: ZoneMap, at: PointMm): string {
   const where = capital(placeWords(at));
@@ -33,6 +43,7 @@ export function mapValueWords(layer: Layer, map: ZoneMap, at: PointMm): string {
     if (!cell?.rate) return `${where}: too few balls start here to say.`;
     return `${where}: ${outOf100(cell.rate.value)} of 100 balls that start here get home (${rangeWords(cell.rate)}).`;
   }
+  if (map.kind === "carry") return `${where}: ${carryWords(map.spots, at)}`;
   if (map.kind === "seconds") return `${where}: ${pushWords(map.field, at)}`;
   const part = map.parts.find(({ region }) => inRegion(region, at.xMm, at.yMm));
   return part ? `${where}: ${lookWords(layer, part.look)}.` : `${where}: no ball’s middle can lie here.`;
@@ -55,6 +66,20 @@ export function pushWords(field: PushField, at: PointMm): string {
     default:
       return state satisfies never;
   }
+}
+
+/** What can happen on the way past a place to a ball in the pusher. */
+function carryWords(spots: readonly CarrySpot[], at: PointMm): string {
+  const near = spotsNear(spots, at, NEAR_MM).slice(0, MOST_NAMED);
+  if (near.length === 0) return t.nothingHere;
+  const lines = near.map(({ move, why, reached, safe, onSpot }) => {
+    const where = why === "brakes" ? t.brakesAt(move + 1) : t.turnsAt(move + 1);
+    // Down, so that what is said to be kept is kept.
+    const speed = (value: number) =>
+      onSpot ? t.degPerS(Math.floor((value * 180) / Math.PI)) : t.mmPerS(Math.floor(value));
+    return safe > 0 ? t.limit(where, speed(reached), speed(safe)) : t.noLimit(where, speed(reached));
+  });
+  return `${lines.join("; ")}.`;
 }
 
 function capital(text: string): string {

@@ -1,6 +1,7 @@
 import type { Catalogue } from "../catalogue.ts";
 import { calibrationTexts } from "./calibration.ts";
 import { carryTexts } from "./carry.ts";
+import { carryMapTexts } from "./carryMap.ts";
 import { decisionTexts } from "./decision.ts";
 import { fixTexts } from "./fix.ts";
 import { knownBallsTexts } from "./knownBalls.ts";
@@ -27,6 +28,7 @@ export const german: Catalogue = {
   limit: limitTexts,
   loss: lossTexts,
   knownBalls: knownBallsTexts,
+  carryMap: carryMapTexts,
   number: numberTexts,
   zoneStep: zoneStepTexts,
   masthead: mastheadTexts,

@@ -4,6 +4,7 @@ import { allSaid, englishTopics, type Said } from "../../support/texts.ts";
 
 /** Texts that are the same in both languages, and why. */
 const SAME: Readonly<Record<string, string>> = {
+  "carryMap.mmPerS": "a unit",
   "shell.titles.zone": "the same word",
   "shell.titles.jury": "the same word",
 };
