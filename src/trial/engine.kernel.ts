@@ -393,7 +393,7 @@ export function tidy(i: number, t: number): void {
   // On a slope a wall, another ball or a robot that stands can hold a ball; the next move looks at it anew.
   const held = stands[i]! > 0 || pairBits[i] !== 0 || byRobot[i] !== 0;
   const pushed = byRobot[i] !== 0 && robot.rate > 0;
-  if (mode[i] !== REST && held && !pushed && onSlope(i) && isHeld(fromX[i]!, fromY[i]!, i)) halt(i);
+  if (mode[i] !== REST && held && !pushed && onSlope(i) && isHeld(fromX[i]!, fromY[i]!, i, span[0]!)) halt(i);
   if (mode[i] !== REST) {
     awake[i] = 1;
     return;

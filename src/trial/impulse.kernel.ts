@@ -13,6 +13,7 @@ import {
   vx,
   vy,
 } from "./balls.kernel.ts";
+import { depthOf, lean, onSlope, pullAt, wedge } from "./wedge.kernel.ts";
 
 /**
  * Impulses at upright faces. Normal: restitution e above 10 mm/s. Friction: Coulomb against the combined slip, which
@@ -92,8 +93,11 @@ export function pressFace(i: number): number {
   const down = away > 0 ? (face[5]! * away) / slip : 0;
   const share = 1 - down * (1 + (1 + k) * rollCoeff[i]!);
   const push = (-wn * (1 + k)) / share;
-  const floor = slideDecel[i]! * (span[0]! + (down * push) / GRAVITY_MM_PER_S2);
-  if (share < LEAST_SHARE || push + wn + rollDecel[i]! * span[0]! > floor) return strikeFace(i);
+  // On a leaning face the floor carries cos θ of the weight, and what it grips with is seen from above.
+  const weight = lean[i]! * lean[i]! * span[0]!;
+  const floor = slideDecel[i]! * (weight + (down * push) / GRAVITY_MM_PER_S2);
+  const grip = push + wn + (rollDecel[i]! - slopeGrip(i, nx, ny)) * span[0]!;
+  if (share < LEAST_SHARE || grip > floor || -grip > floor) return strikeFace(i);
   let aside = 0;
   if (lateral !== 0) {
     const most = (face[5]! * push * Math.abs(lateral)) / slip;
@@ -109,6 +113,14 @@ export function pressFace(i: number): number {
   sy[i] = vy[i]!;
   settleMode(i);
   return -wn;
+}
+
+/**
+ * What the floor does to slow down the roll of a ball that climbs freely, k·pull, along the normal (nx, ny) of a face, mm/s²: a ball
+ * that the face keeps going does not ask it of the floor.
+ */
+function slopeGrip(i: number, nx: number, ny: number): number {
+  return onSlope(i) ? inertia[i]! * pullAt(i, depthOf(i)) * (nx * wedge.nx + ny * wedge.ny) : 0;
 }
 
 /** Below this share the push would be more than ten times the floor's own pull: the ball is about to slide. */

@@ -36,8 +36,8 @@ export const SLOPE_STEP_S = 1 / 60;
 /** The same for balls that the robot pushes over the lip and up or down the slope, s. */
 export const HAND_LIP_STEP_S = 1 / 60;
 export const HAND_SLOPE_STEP_S = 1 / 30;
-/** A ball held by a wall or another ball on a slope moves less than this in one such step, mm. */
-const HELD_MM = 5e-4;
+/** A ball held by a wall or another ball on a slope moves on more slowly than this, mm/s. */
+const HELD_MM_PER_S = 0.03;
 
 export const wedge = {
   /** Unit normal of the long side, into the corner, and its level: depth = nx·x + ny·y − level. */
@@ -183,11 +183,12 @@ function climb(i: number, from: number, to: number, before: number, kicked: numb
   settleMode(i);
 }
 
-/** After a step: a ball that did not move although the slope pulls is held by what it touches. */
-export function isHeld(fromX: number, fromY: number, i: number): boolean {
+/** After a step of h seconds: a ball that did not move although the slope pulls is held by what it touches. */
+export function isHeld(fromX: number, fromY: number, i: number, h: number): boolean {
   const dx = bx[i]! - fromX;
   const dy = by[i]! - fromY;
-  return dx * dx + dy * dy < HELD_MM * HELD_MM;
+  const most = HELD_MM_PER_S * h;
+  return dx * dx + dy * dy < most * most;
 }
 
 /** After a step: ball i loses speed where it came to the lip, and changes to the lean of the face it is on. */

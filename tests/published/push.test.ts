@@ -3,6 +3,7 @@ import { type BallKind, inertiaFactor } from "../../src/model/ball.ts";
 import type { TrialOptions } from "../../src/trial/compile.ts";
 import { startingAt } from "../support/approach.ts";
 import { inTheLimit, runInMotion } from "../support/inMotion.ts";
+import { bigRamp, onRamp } from "../support/ramp.ts";
 import { type BallState, PLAIN_BALL } from "../support/scene.ts";
 
 const SPEED_MM_PER_S = 200;
@@ -70,5 +71,34 @@ describe("a plate that drives a rolling ball steadily ahead", () => {
       pushed({ build: "solid", rollingResistance: 0.02 / 1.4, floorFrictionCoeff }, 0.5, 0, 20, {}).sx;
     expect(roll(0.0401)).toBeCloseTo(SPEED_MM_PER_S, 3);
     expect(roll(0.0399)).toBeLessThan(SPEED_MM_PER_S - 1);
+  });
+});
+
+/** The same plate drives a ball straight up a slope of tan θ 0.2 at an even pace, in the engine's own steps. */
+function pushedUp(kind: Partial<BallKind>, friction: number, seconds: number): BallState {
+  const ramp = bigRamp(Math.atan(0.2));
+  const ball = onRamp(ramp, 3000, { ...kind, rollingResistance: 0, frictionCoeff: friction }, SPEED_MM_PER_S);
+  const project = startingAt(
+    { x: ball.x - REACH_MM / Math.SQRT2, y: ball.y - REACH_MM / Math.SQRT2, headingRad: Math.PI / 4 },
+    {
+      zone: ramp.zone,
+      robot: { climbsWedge: true, surface: { restitution: 0, frictionCoeff: friction } },
+      balls: [ball],
+    },
+  );
+  const length = SPEED_MM_PER_S * seconds;
+  const at = { x: ball.x, y: ball.y, vx: ball.vx ?? 0, vy: ball.vy ?? 0 };
+  return runInMotion(project, at, { sigma: 1, kappa: 0, length, rate: SPEED_MM_PER_S }).ball;
+}
+
+describe("a plate that drives a ball steadily up a slope", () => {
+  // Derived, the same: N·(1 − μ) = mg·sin θ, and the floor must grip with μN ≤ μ_f·(mg·cos θ + μN): at tan θ 0.2 and μ 0.3 that takes μ_f ≥ 0.07895.
+  it.each(["solid", "hollow"] as const)("needs a floor of friction 0.079 to let it roll: %s", (build) => {
+    const roll = (floorFrictionCoeff: number): number => {
+      const { sx, sy } = pushedUp({ build, floorFrictionCoeff }, 0.3, 20);
+      return (sx + sy) / Math.SQRT2;
+    };
+    expect(roll(0.081)).toBeCloseTo(SPEED_MM_PER_S, 3);
+    expect(roll(0.077)).toBeLessThan(SPEED_MM_PER_S - 1);
   });
 });
