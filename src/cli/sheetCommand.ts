@@ -1,11 +1,10 @@
 import { writeFileSync } from "node:fs";
-import { type Evidence, gatherEvidence } from "../jobs/evidence.ts";
+import { type Evidence, gatherEvidence, timeOf } from "../jobs/evidence.ts";
 import { type Judgement, judgePractice } from "../jobs/practising.ts";
-import type { Issue, Parsed } from "../model/issue.ts";
+import type { Parsed } from "../model/issue.ts";
 import type { ProjectFile } from "../model/parse.ts";
 import { ballsOf } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { nominalCourse } from "../motion/course.ts";
 import type { Outcome } from "../practice/driftFit.ts";
 import { madeRuns } from "../practice/entries.ts";
 import { readRuns } from "../practice/practiceRuns.ts";
@@ -44,7 +43,6 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
   const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, json);
   const routine = found.value;
-  if (routine.program !== undefined) return reject("the command line", [cannotShow(routine.id)], json);
   const taken = newFileIssues(out);
   if (taken.length > 0) return reject("the command line", taken, json);
   const made = outcomesOf(input, parsed.value, routine);
@@ -55,7 +53,7 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
     return STOPPED;
   }
   const { evidence, practice } = facts;
-  const { durationS } = nominalCourse(project, routine.moves);
+  const durationS = timeOf(project, routine, evidence.summary);
   const { decisions } = record;
   writeFileSync(
     out,
@@ -108,15 +106,4 @@ async function gathered(
     });
     return practice === null ? null : { evidence, practice };
   }).finally(() => progress.end());
-}
-
-function cannotShow(id: string): Issue {
-  const message = "A routine that decides on the way has no one path to draw; choose one without sensors.";
-  return {
-    code: "no-path",
-    path: "--routine",
-    message,
-    got: id,
-    expected: "a routine that is a list of moves",
-  };
 }

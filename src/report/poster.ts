@@ -1,8 +1,10 @@
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { Rate } from "../num/interval.ts";
+import { posterTexts as t } from "../texts/english/poster.ts";
 import { escaped, svgOf } from "./charts/svg.ts";
 import { rangeWords, rateWords } from "./rateWords.ts";
+import type { Way } from "./sheet/way.ts";
 import { zonePicture } from "./sheet/zonePicture.ts";
 
 export interface PosterFacts {
@@ -10,6 +12,9 @@ export interface PosterFacts {
   readonly routine: Routine;
   readonly successRate: Rate;
   readonly durationS: number;
+  readonly way: Way;
+  /** Whose way that is of a routine that decides as it goes; null for a list of moves. */
+  readonly run: number | null;
 }
 
 /** Three by four, as most walls and screens take it; every text keeps its place at any size. */
@@ -21,11 +26,11 @@ const PICTURE_HEIGHT_PX = 700;
 const LINE_LENGTH = 62;
 
 /** One picture for a wall: the zone, the way, the rate. SVG, black on white, nothing from elsewhere. */
-export function poster({ project, routine, successRate, durationS }: PosterFacts): string {
+export function poster({ project, routine, successRate, durationS, way, run }: PosterFacts): string {
   const { width, height } = POSTER_PX;
   const { zone } = project;
   const balls = ballsOf(project).length;
-  const picture = svgOf(zonePicture(project, routine.moves, "The zone and the routine's way"), "way").replace(
+  const picture = svgOf(zonePicture(project, way, "The zone and the routine's way"), "way").replace(
     'width="100%"',
     `x="${MARGIN_PX}" y="${PICTURE_TOP_PX}" width="${width - 2 * MARGIN_PX}" height="${PICTURE_HEIGHT_PX}"`,
   );
@@ -42,7 +47,7 @@ export function poster({ project, routine, successRate, durationS }: PosterFacts
     line(
       1065,
       22,
-      `${balls} ${balls === 1 ? "ball" : "balls"}, ${zone.widthMm} × ${zone.heightMm} mm, ${durationS.toFixed(0)} s for ${routine.moves.length} moves`,
+      `${balls} ${balls === 1 ? "ball" : "balls"}, ${zone.widthMm} × ${zone.heightMm} mm, ${run === null ? t.moves(durationS.toFixed(0), way.moves) : t.decides(run)}`,
     ),
     line(
       1140,

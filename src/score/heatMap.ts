@@ -160,3 +160,32 @@ function smoothedRate(shareFrac: number, effectiveBalls: number): Rate {
   const above = wilson(Math.ceil(value * effectiveBalls - 1e-9), effectiveBalls);
   return { value, low: below.low, high: above.high, trials: effectiveBalls };
 }
+
+/** Side of the square that stands for a cell's losses, mm: its area is the share lost. Drawn so by the page and by the sheets. */
+export function lostSideMm(cellMm: number, rate: Rate): number {
+  return cellMm * Math.sqrt(1 - rate.value);
+}
+
+/** A part of the zone with whole counts. */
+export interface HeatPart {
+  readonly balls: number;
+  readonly delivered: number;
+}
+
+/** The map's own counts by a few parts of the zone, laid out as it is: the upper row first, four along its longer side, three along the other. */
+export function heatParts(map: HeatMap): readonly (readonly HeatPart[])[] {
+  const [across, up] = map.columns >= map.rows ? [4, 3] : [3, 4];
+  return Array.from({ length: up }, (_, row) =>
+    Array.from({ length: across }, (__, column) => {
+      const inside = map.cells.filter(
+        (___, i) =>
+          Math.floor(((i % map.columns) * across) / map.columns) === column &&
+          Math.floor((Math.floor(i / map.columns) * up) / map.rows) === up - 1 - row,
+      );
+      return {
+        balls: inside.reduce((sum, { balls }) => sum + balls, 0),
+        delivered: inside.reduce((sum, { delivered }) => sum + delivered, 0),
+      };
+    }),
+  );
+}

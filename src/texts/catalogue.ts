@@ -19,4 +19,7 @@ export interface Catalogue {
   readonly spread: typeof import("./english/spread.ts").spreadTexts;
   readonly verdict: typeof import("./english/verdict.ts").verdictTexts;
   readonly weak: typeof import("./english/weak.ts").weakTexts;
+  readonly heat: typeof import("./english/heat.ts").heatTexts;
+  readonly sheetProof: typeof import("./english/sheetProof.ts").sheetProofTexts;
+  readonly poster: typeof import("./english/poster.ts").posterTexts;
 }

@@ -1,6 +1,6 @@
 import { Container, Graphics } from "pixi.js";
 import type { PushField } from "../plan/push/pushField.ts";
-import type { HeatMap } from "../score/heatMap.ts";
+import { type HeatMap, lostSideMm } from "../score/heatMap.ts";
 import { carryMarks } from "./carryMarks.ts";
 import { fieldMarks } from "./fieldMarks.ts";
 import { emptyLayer } from "./layer.ts";
@@ -33,7 +33,7 @@ function squares({ cells, cellMm }: HeatMap, viewport: Viewport, palette: Palett
   const drawn = new Graphics();
   for (const { xMm, yMm, rate } of cells) {
     if (!rate) continue;
-    const side = Math.max(1.5, viewport.px(cellMm) * Math.sqrt(1 - rate.value) - 1);
+    const side = Math.max(1.5, viewport.px(lostSideMm(cellMm, rate)) - 1);
     drawn.rect(viewport.x(xMm) - side / 2, viewport.y(yMm) - side / 2, side, side);
   }
   return drawn.fill({ color: palette.lost, alpha: 0.75 });

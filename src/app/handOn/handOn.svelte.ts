@@ -19,7 +19,9 @@ export class HandOn {
   readonly proposing = new LongWork<true>();
   readonly judging = new LongWork<About<Judgement>>();
   readonly gathering = new LongWork<
-    About<{ readonly evidence: Evidence; readonly practice: Judgement | null }>
+    About<{ readonly evidence: Evidence; readonly practice: Judgement | null }> & {
+      readonly durationS: number;
+    }
   >();
   choice = $state.raw<SheetChoice>(USUAL_SHEET);
   withDecisions = $state(true);

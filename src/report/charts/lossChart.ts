@@ -4,12 +4,13 @@ import { lossTitle } from "../lossWords.ts";
 import { type Drawing, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale } from "./scale.ts";
 
-const WIDTH_PX = 640;
-const LABEL_PX = 190;
-const ROW_PX = 30;
-const BAR_PX = 18;
+/** Narrow: it stands in half a page. */
+const WIDTH_PX = 460;
+const LABEL_PX = 175;
+const ROW_PX = 26;
+const BAR_PX = 16;
 const TOP_PX = 12;
-const NUMBER_PX = 140;
+const NUMBER_PX = 118;
 
 /** Lost balls by reason, most first, each bar with its number. */
 export function lossChart(losses: readonly LossCount[], trials: number): Drawing {

@@ -1,9 +1,11 @@
+import type { Routine } from "../../model/routine.ts";
 import { escaped } from "../charts/svg.ts";
-import { moveWords } from "../moveWords.ts";
+import { programLines } from "../programWords.ts";
 import { rangeWords, rateWords } from "../rateWords.ts";
+import { failPart } from "./failPart.ts";
 import { decisionsPart, practicePart } from "./ownParts.ts";
 import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
-import { evidencePart, failPart, limitsPart, replayPart, taskPart, whyPart } from "./sheetParts.ts";
+import { evidencePart, limitsPart, replayPart, taskPart, whyPart } from "./sheetParts.ts";
 import { SHEET_STYLE } from "./sheetStyle.ts";
 
 type Part = (facts: SheetFacts, choice: SheetChoice) => string;
@@ -37,11 +39,7 @@ export function jurySheet(facts: SheetFacts, choice: SheetChoice): string {
     lead(facts, choice),
     ...parts.filter((part) => part !== ""),
     ...(choice.steps
-      ? [
-          `<section class="appendix"><h2>Appendix: the steps</h2><ol class="steps">${routine.moves
-            .map((move) => `<li>${escaped(moveWords(move))}</li>`)
-            .join("")}</ol></section>`,
-        ]
+      ? [`<section class="appendix"><h2>Appendix: the steps</h2>${stepList(routine)}</section>`]
       : []),
     "</main></body></html>",
     "",
@@ -54,6 +52,15 @@ function lead({ routine, evidence }: SheetFacts, { audience }: SheetChoice): str
   return audience === "visitors"
     ? `<p class="lead">${rate} it brings every ball home. We know because a computer tried it ${successRate.trials} times, with the balls elsewhere each time, before our robot drove it once.</p>`
     : `<p class="lead">${escaped(routine.label)}. ${rate} every ball was home, in ${successRate.trials} simulated runs with the balls elsewhere each time and the robot drifting as its project file says.</p>`;
+}
+
+/** Numbered as on the picture; lines of blocks stand further in. */
+function stepList({ moves, program }: Routine): string {
+  const lines = programLines(program ?? moves).map(({ number, depth, words }) => {
+    const mark = number === 0 ? ' class="unnumbered"' : ` value="${number}"`;
+    return `<li${mark} style="margin-left: ${4 * depth}mm">${escaped(words)}</li>`;
+  });
+  return `<ol class="steps${program === undefined ? "" : " blocks"}">${lines.join("")}</ol>`;
 }
 
 function section(name: string, title: string, body: string): string {

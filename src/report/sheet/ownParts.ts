@@ -4,8 +4,8 @@ import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
 
 /** The parts of a sheet that only the team itself can fill: its practice and its decisions. */
 
-/** Decisions on one page; two pages hold them all. */
-const FEW_DECISIONS = 2;
+/** Decisions for which one page and two have room. */
+const DECISIONS = { 1: 1, 2: 4 } as const;
 
 /** What practice on the real floor said. */
 export function practicePart({ practice }: SheetFacts, { audience, pages }: SheetChoice): string {
@@ -21,10 +21,10 @@ export function practicePart({ practice }: SheetFacts, { audience, pages }: Shee
   return `<p>${words.map(escaped).join(" ")}</p>`;
 }
 
-/** The notebook, oldest first; where there is room for few, the last ones. */
+/** The notebook, oldest first; the last ones where there is no room for all. */
 export function decisionsPart({ decisions }: SheetFacts, { audience, pages }: SheetChoice): string {
   if (decisions.length === 0) return "";
-  const shown = pages === 1 ? decisions.slice(-FEW_DECISIONS) : decisions;
+  const shown = decisions.slice(-DECISIONS[pages]);
   const rows = shown.map(({ date, title, figures, reason }) => {
     const told = audience === "visitors" || pages === 1 ? figures.slice(0, 1) : figures;
     const why = reason === "" ? "" : ` <em>${escaped(reason)}</em>`;

@@ -1,33 +1,58 @@
-import { ballsOf } from "../../model/project.ts";
+import { ballsOf, type Project } from "../../model/project.ts";
+import { withWedgeIn } from "../../model/wedgeCorner.ts";
 import type { Rate } from "../../num/interval.ts";
-import { lossChart } from "../charts/lossChart.ts";
+import { sheetProofTexts as t } from "../../texts/english/sheetProof.ts";
 import { escaped, svgOf } from "../charts/svg.ts";
 import { timeChart } from "../charts/timeChart.ts";
 import { limits, limitsAdvice } from "../limits.ts";
 import { rangeWords, rateWords } from "../rateWords.ts";
-import { lossCountWords, placementText, stopWords } from "../weakWords.ts";
+import { stopWords } from "../weakWords.ts";
 import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
+import { trialCommand } from "./trialCommand.ts";
+import { drivenWay, plannedWay, type Way } from "./way.ts";
 import { zonePicture } from "./zonePicture.ts";
 
 /** Rows of lists on two pages, and on one. */
-const LOSS_ROWS = { 1: 2, 2: 4 } as const;
-const ALTERNATIVE_ROWS = { 1: 3, 2: Number.POSITIVE_INFINITY } as const;
+const ALTERNATIVE_ROWS = { 1: 3, 2: 5 } as const;
 /** Limits named on one page or to visitors: the ones that matter to every routine. */
 const FEW_LIMITS = [5, 7, 9] as const;
 
-export function taskPart({ project, routine, durationS }: SheetFacts, { steps }: SheetChoice): string {
+export function taskPart(facts: SheetFacts, { steps }: SheetChoice): string {
+  const { project, routine, durationS, evidence } = facts;
   const { zone, rules, robot } = project;
   const balls = ballsOf(project).length;
-  const picture = svgOf(zonePicture(project, routine.moves, "The zone and the routine's way"), "way");
+  const { example } = evidence;
+  const picture = svgOf(
+    zonePicture(shownProject(facts), wayOf(facts), "The zone and the routine's way"),
+    "way",
+  );
+  const task = `A zone of ${zone.widthMm} × ${zone.heightMm} mm, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${rules.timeLimitS} s.`;
   const where = steps ? "the steps in the appendix" : "its moves";
-  return `<p>A zone of ${zone.widthMm} × ${zone.heightMm} mm, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${rules.timeLimitS} s. ${escaped(robot.name)} takes ${durationS.toFixed(0)} s for ${routine.moves.length} moves; the numbers on its way are those of ${where}.</p><figure>${picture}</figure>`;
+  const way =
+    example === null
+      ? `${escaped(robot.name)} takes ${durationS.toFixed(0)} s for ${routine.moves.length} moves; the numbers on its way are those of ${where}.`
+      : `${escaped(t.decides(robot.name, example.index, example.home, balls))} ${t.numbers} ${steps ? t.inAppendix : t.asListed}`;
+  return `<p>${task} ${way}</p><figure>${picture}</figure>`;
+}
+
+/** Of a routine that decides as it goes, the way of the run that is shown. */
+export function wayOf({ project, routine, evidence }: SheetFacts): Way {
+  return evidence.example === null
+    ? plannedWay(project, routine.moves)
+    : drivenWay(evidence.example.recording);
+}
+
+/** The project with the wedge where it was in the run that is shown. */
+function shownProject({ project, evidence }: SheetFacts): Project {
+  const corner = evidence.example?.recording.corner;
+  return corner === undefined ? project : withWedgeIn(project, corner);
 }
 
 export function whyPart(facts: SheetFacts, { pages, audience }: SheetChoice): string {
   const { durationS, routine, evidence } = facts;
   const { alternatives, summary } = evidence;
-  const row = (label: string, rate: Rate, seconds: number): string =>
-    `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td class="range">${rangeWords(rate)}</td><td class="number">${seconds.toFixed(0)} s</td></tr>`;
+  const row = (label: string, rate: Rate, seconds: string): string =>
+    `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td class="range">${rangeWords(rate)}</td><td class="number">${seconds}</td></tr>`;
   const shown = alternatives.slice(0, ALTERNATIVE_ROWS[pages]);
   const left = alternatives.length - shown.length;
   const words =
@@ -35,32 +60,17 @@ export function whyPart(facts: SheetFacts, { pages, audience }: SheetChoice): st
       ? "We let every way of driving search the same places: same balls, same luck. Where the ranges overlap widely, the order may be chance."
       : "These were tried on the same placements of the balls, with the same luck. Where the ranges overlap widely the order may be chance.";
   const more = left > 0 ? `<p class="small">${left} other patterns did no better than these.</p>` : "";
-  return `<p>${words}</p><table><thead><tr><th>routine</th><th>every ball home in</th><th>range</th><th>takes</th></tr></thead><tbody>${row(`This one: ${routine.label}`, summary.successRate, durationS)}${shown.map((each) => row(each.label, each.successRate, each.durationS)).join("")}</tbody></table>${more}`;
+  return `<p>${words}</p><table><thead><tr><th>routine</th><th>every ball home in</th><th>range</th><th>takes</th></tr></thead><tbody>${row(`This one: ${routine.label}`, summary.successRate, takes(durationS, routine.program !== undefined))}${shown.map((each) => row(each.label, each.successRate, takes(each.durationS, each.decides))).join("")}</tbody></table>${more}`;
+}
+
+function takes(seconds: number, decides: boolean): string {
+  return decides ? t.about(seconds.toFixed(0)) : `${seconds.toFixed(0)} s`;
 }
 
 export function evidencePart({ evidence, project, routine }: SheetFacts): string {
   const { failings, summary } = evidence;
   const balls = ballsOf(project).length;
   return `<p>On average ${summary.meanDelivered.toFixed(2)} of ${balls} balls came home. ${escaped(stopWords(failings.stop, routine.moves.length))}</p><figure>${svgOf(timeChart(failings.time, failings.stop), "time")}<figcaption>Share of ${failings.trials} runs with so many balls home by each second; the veil is what these runs leave open.</figcaption></figure>`;
-}
-
-export function failPart({ evidence, project, routine }: SheetFacts, { pages }: SheetChoice): string {
-  const { losses, trials } = evidence.failings;
-  const named = losses
-    .slice(0, LOSS_ROWS[pages])
-    .map((loss) => `<li>${loss.balls} balls ${escaped(lossCountWords(loss, routine.moves))}</li>`)
-    .join("");
-  const [worst] = evidence.weakness.beatenDrifting;
-  const hard =
-    worst === undefined
-      ? ""
-      : `<p>The hardest placement found (x,y of each ball in mm, ${escaped(placementText(worst.placement))}): every ball home in ${rateWords(worst.successRate)} (${rangeWords(worst.successRate)}).</p>`;
-  if (pages === 1) return `<ul>${named}</ul>${hard}`;
-  const picture =
-    worst === undefined
-      ? ""
-      : `<figure class="half">${svgOf(zonePicture(project, [], "The hardest placement", worst.placement), "hard")}</figure>`;
-  return `<figure class="losses">${svgOf(lossChart(losses, trials), "losses")}</figure>${picture}<ul>${named}</ul>${hard}`;
 }
 
 export function limitsPart(_: SheetFacts, { pages, audience }: SheetChoice): string {
@@ -74,7 +84,7 @@ export function limitsPart(_: SheetFacts, { pages, audience }: SheetChoice): str
   return `<ul class="small">${rows.join("")}</ul><p>${escaped(limitsAdvice())}${more}</p>`;
 }
 
-export function replayPart({ routine, seed, projectArgument, evidence }: SheetFacts): string {
-  const project = projectArgument === "" ? "" : ` ${projectArgument}`;
-  return `<p>Run number N of the ${evidence.failings.trials} above, exactly as it was counted: <code>wedgeward trial${escaped(project)} --routine ${escaped(routine.id)} --seed ${seed} --index N</code>, N from 0.</p><p class="small">Moving tracks and arms can pinch: fingers, hair and sleeves away. Batteries are charged under an adult’s eye. The event’s own rules and the venue’s safety rules come first.</p>`;
+export function replayPart(facts: SheetFacts): string {
+  const command = trialCommand(facts, `--seed ${facts.seed} --index N`);
+  return `<p>Run number N of the ${facts.evidence.failings.trials} above, exactly as it was counted: <code>${command}</code>, N from 0.</p><p class="small">Moving tracks and arms can pinch: fingers, hair and sleeves away. Batteries are charged under an adult’s eye. The event’s own rules and the venue’s safety rules come first.</p>`;
 }

@@ -1,53 +1,65 @@
 import type { Project } from "../../model/project.ts";
-import type { Move } from "../../model/routine.ts";
 import type { PointMm, Zone } from "../../model/zone.ts";
 import { entryOutlines, rectPolygon, wedgeTriangle } from "../../model/zoneFrame.ts";
-import { nominalCourse } from "../../motion/course.ts";
 import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "../charts/drawing.ts";
+import type { Way } from "./way.ts";
 
-const WIDTH_PX = 640;
-const MARGIN_PX = 14;
-/** Straight pieces in which a curve is drawn, rad each. */
-const CHORD_RAD = 0.2;
+/** Of the zone's longer side; small, so that numbers can be read where the picture stands in half a page. */
+const LONG_PX = 320;
+const MARGIN_PX = 10;
 /** Numbers nearer to one that stands already are left out, px. */
-const APART_PX = 26;
-const BALL_PX = 6;
+const APART_PX = 20;
+const BALL_PX = 5;
 
 /**
- * The zone in one ink with the way the middle between the wheels takes without drift, its moves numbered where there is room, and, if
+ * The zone in one ink with the way of the middle between the wheels, its steps numbered where there is room, and, if
  * given, balls. Black and white is enough: the wedge is hatched, blocks are full.
  */
 export function zonePicture(
   project: Project,
-  moves: readonly Move[],
+  way: Way,
   title: string,
   balls: readonly PointMm[] = [],
 ): Drawing {
   const { zone } = project;
-  const scale = (WIDTH_PX - 2 * MARGIN_PX) / zone.widthMm;
+  const { at, widthPx, heightPx } = zonePaper(zone);
+  const { footprint } = entryOutlines(zone, project.robot);
+  const shapes: readonly Shape[] = [
+    ...floorShapes(zone, at),
+    { kind: "area", points: footprint.map(at), fill: "tint" },
+    lineOf([...footprint, ...footprint.slice(0, 1)].map(at), "soft", 1.5),
+    ...wayShapes(way, at),
+    ...balls.flatMap((ball, i): Shape[] => {
+      const [xPx, yPx] = at(ball);
+      const number = textAt(xPx + BALL_PX + 3, yPx - BALL_PX, String(i + 1), "start");
+      return [{ kind: "dot", xPx, yPx, radiusPx: BALL_PX, fill: "full" }, number];
+    }),
+  ];
+  const count = balls.length > 0 ? ` and ${balls.length} balls` : "";
+  const description = `The zone, ${zone.widthMm} by ${zone.heightMm} mm, from above: the wedge hatched in the ${zone.wedge.corner.replace("-", " ")} corner, the doorway in the ${zone.doorway.wall} wall, the robot at its start, the way of ${way.moves} moves${count}.`;
+  return { widthPx, heightPx, title, description, shapes };
+}
+
+/** Where things lie on a picture of the zone, and how large it is. */
+export function zonePaper(zone: Zone) {
+  const scale = LONG_PX / Math.max(zone.widthMm, zone.heightMm);
   const at = ({ xMm, yMm }: PointMm): readonly [number, number] => [
     MARGIN_PX + scale * xMm,
     MARGIN_PX + scale * (zone.heightMm - yMm),
   ];
-  const heightPx = scale * zone.heightMm + 2 * MARGIN_PX;
-  const { footprint } = entryOutlines(zone, project.robot);
-  const shapes: readonly Shape[] = [
+  const [widthPx, heightPx] = [zone.widthMm, zone.heightMm].map((mm) => scale * mm + 2 * MARGIN_PX);
+  return { at, scale, widthPx: widthPx ?? 0, heightPx: heightPx ?? 0 };
+}
+
+/** Wedge, blocks and walls. */
+export function floorShapes(zone: Zone, at: (point: PointMm) => readonly [number, number]): readonly Shape[] {
+  return [
     { kind: "area", points: wedgeTriangle(zone).map(at), fill: "hatched" },
     ...zone.keepOuts.map(
       (block): Shape => ({ kind: "area", points: rectPolygon(block).map(at), fill: "full" }),
     ),
-    ...wallLines(zone).map((points) => lineOf(points.map(at), "strong", 4)),
-    { kind: "area", points: footprint.map(at), fill: "tint" },
-    lineOf([...footprint, ...footprint.slice(0, 1)].map(at), "soft", 1.5),
-    ...wayShapes(project, moves, at),
-    ...balls.map((ball): Shape => {
-      const [xPx, yPx] = at(ball);
-      return { kind: "dot", xPx, yPx, radiusPx: BALL_PX, fill: "full" };
-    }),
+    ...wallLines(zone).map((points) => lineOf(points.map(at), "strong", 3)),
   ];
-  const count = balls.length > 0 ? ` and ${balls.length} balls` : "";
-  const description = `The zone, ${zone.widthMm} by ${zone.heightMm} mm, from above: the wedge hatched in the ${zone.wedge.corner.replace("-", " ")} corner, the doorway in the ${zone.doorway.wall} wall, the robot at its start, the way of ${moves.length} moves${count}.`;
-  return { widthPx: WIDTH_PX, heightPx, title, description, shapes };
 }
 
 /** The walls as two open lines each or one, with the doorway left out. */
@@ -71,32 +83,17 @@ function wallLines(zone: Zone): readonly (readonly PointMm[])[] {
   });
 }
 
-/** The way, dashed, and a number where each move ends, unless another number stands there. */
+/** The way, dashed, and a number where each step ends, unless another number stands there. */
 function wayShapes(
-  project: Project,
-  moves: readonly Move[],
+  { points, ends }: Way,
   at: (point: PointMm) => readonly [number, number],
 ): readonly Shape[] {
-  const { pieces } = nominalCourse(project, moves);
-  const points = pieces.flatMap(({ kind, from, to, centreXMm, centreYMm, angleRad }): PointMm[] => {
-    if (kind === "line") return [from, to];
-    const steps = Math.max(1, Math.ceil(Math.abs(angleRad) / CHORD_RAD));
-    return Array.from({ length: steps + 1 }, (_, i) => {
-      const angle = (angleRad * i) / steps;
-      const [dx, dy] = [from.xMm - centreXMm, from.yMm - centreYMm];
-      return {
-        xMm: centreXMm + Math.cos(angle) * dx - Math.sin(angle) * dy,
-        yMm: centreYMm + Math.sin(angle) * dx + Math.cos(angle) * dy,
-      };
-    });
-  });
-  const ends = new Map(pieces.map(({ move, to }) => [move, to]));
   const placed: (readonly [number, number])[] = [];
-  const numbers = [...ends].flatMap(([move, end]): Shape[] => {
+  const numbers = ends.flatMap(({ step, at: end }): Shape[] => {
     const [x, y] = at(end);
     if (placed.some(([px, py]) => Math.hypot(px - x, py - y) < APART_PX)) return [];
     placed.push([x, y]);
-    return [textAt(x, y + TEXT_PX / 3, String(move + 1), "middle")];
+    return [textAt(x, y + TEXT_PX / 3, String(step), "middle")];
   });
   return points.length === 0 ? [] : [lineOf(points.map(at), "soft", 1.2, [5, 3]), ...numbers];
 }

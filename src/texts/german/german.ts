@@ -4,6 +4,7 @@ import { carryTexts } from "./carry.ts";
 import { carryMapTexts } from "./carryMap.ts";
 import { decisionTexts } from "./decision.ts";
 import { fixTexts } from "./fix.ts";
+import { heatTexts } from "./heat.ts";
 import { knownBallsTexts } from "./knownBalls.ts";
 import { limitTexts } from "./limit.ts";
 import { lossTexts } from "./loss.ts";
@@ -11,8 +12,10 @@ import { mastheadTexts } from "./masthead.ts";
 import { moveTexts } from "./move.ts";
 import { numberTexts } from "./number.ts";
 import { outlineTexts } from "./outline.ts";
+import { posterTexts } from "./poster.ts";
 import { raceTexts } from "./race.ts";
 import { rateTexts } from "./rate.ts";
+import { sheetProofTexts } from "./sheetProof.ts";
 import { shellTexts } from "./shell.ts";
 import { spreadTexts } from "./spread.ts";
 import { verdictTexts } from "./verdict.ts";
@@ -40,4 +43,7 @@ export const german: Catalogue = {
   spread: spreadTexts,
   verdict: verdictTexts,
   weak: weakTexts,
+  heat: heatTexts,
+  sheetProof: sheetProofTexts,
+  poster: posterTexts,
 };

@@ -1,0 +1,85 @@
+import { describe, expect, it } from "vitest";
+import { RoutineMaker } from "../../../src/plan/maker.ts";
+import { heatPicture } from "../../../src/report/sheet/heatPicture.ts";
+import { jurySheet } from "../../../src/report/sheet/jurySheet.ts";
+import { USUAL_SHEET } from "../../../src/report/sheet/sheetFacts.ts";
+import { drivenWay } from "../../../src/report/sheet/way.ts";
+import { heatParts } from "../../../src/score/heatMap.ts";
+import { robotAt } from "../../../src/trial/playback.ts";
+import { shippedProject } from "../../support/projectFiles.ts";
+import { sheetFacts } from "../../support/sheetFacts.ts";
+
+const looking = shippedProject("looking-robot.json");
+const program = new RoutineMaker(looking).make("look-n1-none")!;
+const deciding = sheetFacts(looking, program);
+const usual = shippedProject();
+const list = sheetFacts(usual, new RoutineMaker(usual).make("fan-n5-c0-v60")!, 60);
+
+describe("the sheet of a routine that decides as it goes", () => {
+  const html = jurySheet(deciding, { ...USUAL_SHEET, steps: true });
+
+  it("draws the way of a run that it names, with the numbers of the steps", () => {
+    const { index, home, recording } = deciding.evidence.example!;
+    expect(html).toContain(`Drawn is run ${index} (${home} of 3 balls home)`);
+    expect(html).toMatch(/<li value="5" style="margin-left: 8mm">fetch the noted ball/);
+    const way = drivenWay(recording);
+    expect(way.points.length).toBeGreaterThan(100);
+    expect(way.ends.map(({ step }) => step).slice(0, 3)).toEqual([1, 2, 5]);
+    const last = robotAt(recording, recording.moveStartS.at(-1)!);
+    expect(way.points.at(-1)).toEqual(last);
+  });
+
+  it("says of which routines the time is a mean, and names lines where balls are lost", () => {
+    expect(html.match(/about \d+ s/g)).toHaveLength(2);
+    expect(html).toMatch(/in line \d+: /);
+  });
+});
+
+describe("the map of losses on the sheet", () => {
+  const { map, balls, trials } = list.evidence.failings;
+
+  it("counts every ball once, in the part of the zone in which it started", () => {
+    const parts = heatParts(map);
+    expect(parts.map((row) => row.length)).toEqual([4, 4, 4]);
+    const sum = (of: "balls" | "delivered") => parts.flat().reduce((total, part) => total + part[of], 0);
+    expect(sum("balls")).toBe(balls * trials);
+    expect(sum("delivered")).toBe(list.evidence.failings.delivered);
+    // The upper right part holds the wedge: the fewest balls start there.
+    const fewest = Math.min(...parts.flat().map((part) => part.balls));
+    expect([parts[0]![3]!.balls, parts[2]![0]!.balls]).toContain(fewest);
+  });
+
+  it("draws the share of losses as area, as the page does", () => {
+    const squares = heatPicture(usual, map).shapes.filter(
+      (shape) => shape.kind === "area" && shape.fill === "full",
+    );
+    const rated = map.cells.filter(({ rate }) => rate !== null);
+    expect(squares).toHaveLength(rated.length);
+    const sides = squares.map((shape) =>
+      shape.kind === "area" ? shape.points[1]![0] - shape.points[0]![0] : 0,
+    );
+    const order = [...rated.keys()].sort((a, b) => rated[a]!.rate!.value - rated[b]!.rate!.value);
+    expect(sides[order[0]!]).toBe(Math.max(...sides));
+  });
+
+  it("tells of the hardest placement how often, at what, and how to see it", () => {
+    const html = jurySheet(list, USUAL_SHEET);
+    const { hardest } = list.evidence;
+    const [most] = hardest!.losses;
+    expect(html).toContain(`(${most!.balls} of ${hardest!.balls} balls)`);
+    expect(html).toMatch(
+      /<code>wedgeward trial mill\.json --routine fan-n5-c0-v60 --seed 2 --index \d+ --at /,
+    );
+  });
+});
+
+it("holds no colour but greys", () => {
+  for (const pages of [1, 2] as const) {
+    const html = jurySheet(list, { ...USUAL_SHEET, pages });
+    const colours = [...html.matchAll(/(?:color|background|fill|stroke)[:=]"? ?(#?\w+)/g)].map(
+      ([, name]) => name,
+    );
+    expect(colours.length).toBeGreaterThan(20);
+    for (const colour of colours) expect(colour).toMatch(/^(#(.)\2\2|currentColor|none|url|light)$/);
+  }
+});
