@@ -12,6 +12,7 @@ import "./styles/tokens.css";
 import "./styles/base.css";
 import "./styles/contrast.css";
 import "./styles/form.css";
+import "./styles/print.css";
 
 const target = document.querySelector("#app");
 if (!target) throw new Error("index.html has no element #app");

@@ -67,6 +67,20 @@ export class Surface {
     });
   }
 
+  /** Paints at once with so many dots a CSS pixel, shows `take` the picture, and goes back to what it was. */
+  paint(
+    widthPx: number,
+    heightPx: number,
+    fineness: number,
+    take: (canvas: HTMLCanvasElement) => void,
+  ): void {
+    this.#renderer.resize(widthPx, heightPx, fineness);
+    this.#renderer.render(this.#root);
+    freeRetired();
+    take(this.canvas);
+    this.resize(widthPx, heightPx);
+  }
+
   destroy(): void {
     cancelAnimationFrame(this.#frame);
     freeRetired();

@@ -114,6 +114,16 @@ export class ZoneView {
     this.#redraw();
   }
 
+  /** Shows `take` the drawing with so many dots a CSS pixel, for paper. */
+  paint(
+    widthPx: number,
+    heightPx: number,
+    fineness: number,
+    take: (canvas: HTMLCanvasElement) => void,
+  ): void {
+    this.#surface.paint(widthPx, heightPx, fineness, take);
+  }
+
   setPalette(palette: Palette): void {
     this.#palette = palette;
     this.#redraw();

@@ -109,6 +109,22 @@ describe("the drawing", () => {
     const page = await openStep("Routines", { colorScheme: "light" });
     await page.getByLabel("Theme").selectOption("dark");
     await expectColours(page, { "35,42,50": 0.3 });
+    await page.emulateMedia({ contrast: "more" });
+    await expectColours(page, { "0,0,0": 0.3 });
+  });
+
+  it("goes onto paper in the light colours, whatever the screen shows", async () => {
+    const page = await openStep("Routines", { colorScheme: "dark" });
+    await expectColours(page, { "35,42,50": 0.3 });
+    const middle = await page.evaluate(() => {
+      globalThis.dispatchEvent(new Event("beforeprint"));
+      const paper = document.querySelector<HTMLCanvasElement>("canvas.on-paper");
+      const pen = paper?.getContext("2d");
+      if (!paper || !pen) return [];
+      return [...pen.getImageData(Math.round(paper.width / 2), Math.round(0.4 * paper.height), 1, 1).data];
+    });
+    expect(middle).toEqual([255, 253, 247, 255]);
+    await expectColours(page, { "35,42,50": 0.3 });
   });
 
   it("keeps its canvas as large as its frame when the window changes", async () => {

@@ -4,6 +4,7 @@ import { readSetting, writeSetting } from "./settings.ts";
 export const THEMES = ["auto", "light", "dark"] as const;
 export type ThemeChoice = (typeof THEMES)[number];
 
+const DARK = "(prefers-color-scheme: dark)";
 /** The system chooses all colours. */
 const FORCED = "(forced-colors: active)";
 
@@ -19,7 +20,7 @@ export class Theme {
   /** Follows the system's settings; returns what stops it. */
   follow(): () => void {
     document.documentElement.dataset.theme = this.choice;
-    const dark = matchMedia("(prefers-color-scheme: dark)");
+    const dark = matchMedia(DARK);
     const read = () => {
       this.#systemIsDark = dark.matches;
     };
@@ -52,11 +53,15 @@ function asTheme(text: string | null): ThemeChoice {
 
 /** The drawing's colours in the light or the dark theme, read from the custom properties `--view-…` as they hold at `host`. */
 export function readPalette(host: HTMLElement, isDark: boolean): Palette {
+  const { dataset } = document.documentElement;
+  const before = dataset.theme;
+  // The page's own theme decides what the properties hold, also where others are asked for: a clip, a printer.
+  const isShown = before === "auto" && matchMedia(DARK).matches === isDark;
+  if (!isShown) dataset.theme = isDark ? "dark" : "light";
   const probe = document.createElement("span");
   probe.hidden = true;
   // Or every colour would read as that of text where the system chooses the colours.
   probe.style.setProperty("forced-color-adjust", "none");
-  probe.style.setProperty("color-scheme", isDark ? "dark" : "light");
   host.append(probe);
   const colours = PALETTE_KEYS.map((key) => {
     probe.style.setProperty(
@@ -66,6 +71,7 @@ export function readPalette(host: HTMLElement, isDark: boolean): Palette {
     return [key, getComputedStyle(probe).color] as const;
   });
   probe.remove();
+  if (before !== undefined) dataset.theme = before;
   const drawn = Object.fromEntries(colours) as Omit<Palette, "balls" | "ballInk">;
   // Few colours are left then: balls are told apart by their numbers, as they are for many people anyway.
   if (matchMedia(FORCED).matches) return { ...drawn, ballInk: drawn.floor, balls: [drawn.doorway] };
