@@ -9,6 +9,7 @@ import { type Comparison, compareRoutines } from "../score/compare.ts";
 import { rankRoutines } from "../score/ranking.ts";
 import { bestOfEach, type StressSummary, summarise } from "../score/stress.ts";
 import { chunksOf } from "./chunks.ts";
+import type { JobOptions } from "./jobOptions.ts";
 import type { Pool } from "./pool.ts";
 
 /** Trials by which routines are chosen: other ones than those that count, so that luck in choosing is not taken for worth. */
@@ -39,10 +40,9 @@ export interface SensorWorth {
   readonly rows: readonly SensorRow[];
 }
 
-export interface SensorWorthOptions {
+export interface SensorWorthOptions extends JobOptions {
   readonly seed: number;
   readonly trials: number;
-  readonly signal?: AbortSignal | undefined;
   readonly onProgress?: ((doneFrac: number, what: string) => void) | undefined;
 }
 
@@ -52,7 +52,7 @@ export interface SensorWorthOptions {
  * equipment did, so that knowing everything is never worth less than knowing something. Rejects when stopped.
  */
 export async function worthOfSensors(
-  pool: Pool,
+  pool: Pick<Pool, "run">,
   project: Project,
   options: SensorWorthOptions,
 ): Promise<SensorWorth> {
@@ -104,11 +104,11 @@ function withSensors(project: Project, sensors: readonly Sensor[]): Project {
 }
 
 class Workbench {
-  private readonly pool: Pool;
+  private readonly pool: Pick<Pool, "run">;
   private readonly options: SensorWorthOptions;
   private readonly choosing: number;
 
-  constructor(pool: Pool, options: SensorWorthOptions) {
+  constructor(pool: Pick<Pool, "run">, options: SensorWorthOptions) {
     this.pool = pool;
     this.options = options;
     this.choosing = Math.max(LEAST_CHOOSING, Math.ceil(CHOOSING_SHARE * options.trials));
@@ -174,8 +174,8 @@ class Workbench {
     return summarise(batches);
   }
 
-  private get run(): { readonly signal?: AbortSignal } {
-    const { signal } = this.options;
-    return signal === undefined ? {} : { signal };
+  private get run(): JobOptions {
+    const { signal, gate } = this.options;
+    return { signal, gate };
   }
 }

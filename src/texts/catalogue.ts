@@ -15,6 +15,7 @@ export interface Catalogue {
   readonly outline: typeof import("./english/outline.ts").outlineTexts;
   readonly race: typeof import("./english/race.ts").raceTexts;
   readonly rate: typeof import("./english/rate.ts").rateTexts;
+  readonly sensorWorth: typeof import("./english/sensorWorth.ts").sensorWorthTexts;
   readonly shell: typeof import("./english/shell.ts").shellTexts;
   readonly spread: typeof import("./english/spread.ts").spreadTexts;
   readonly verdict: typeof import("./english/verdict.ts").verdictTexts;

@@ -18,6 +18,7 @@ import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
 import { type Opener, Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
 import { SEED } from "./seed.ts";
+import { SensorFinder } from "./sensorFinder.svelte.ts";
 import { readSetting, writeSetting } from "./settings.ts";
 import { WeakSpots } from "./weakSpots.svelte.ts";
 import type { Workers } from "./workers.ts";
@@ -45,6 +46,7 @@ export class Workbench {
   readonly coverages: Coverages;
   readonly weak: WeakSpots;
   readonly fixes: FixFinder;
+  readonly sensors: SensorFinder;
   readonly ghosts: Ghosts;
   readonly draft = $derived.by(() => this.desk.draft);
   readonly project = $derived.by(() => this.desk.draft?.project ?? null);
@@ -90,6 +92,7 @@ export class Workbench {
     this.coverages = new Coverages(pool);
     this.weak = new WeakSpots(pool);
     this.fixes = new FixFinder(pool);
+    this.sensors = new SensorFinder(pool);
     this.ghosts = new Ghosts(pool);
     this.runs = new Runs(pool, () => {
       const { project, chosen } = this;
@@ -200,6 +203,7 @@ export class Workbench {
     this.runs.laid = null;
     this.weak.clear();
     this.fixes.clear();
+    this.sensors.clear();
     this.own.update(project, draft?.routines ?? []);
     this.runs.clear();
     if (this.#choseSelf && chosenId !== "") {

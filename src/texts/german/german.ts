@@ -15,6 +15,7 @@ import { outlineTexts } from "./outline.ts";
 import { posterTexts } from "./poster.ts";
 import { raceTexts } from "./race.ts";
 import { rateTexts } from "./rate.ts";
+import { sensorWorthTexts } from "./sensorWorth.ts";
 import { sheetProofTexts } from "./sheetProof.ts";
 import { shellTexts } from "./shell.ts";
 import { spreadTexts } from "./spread.ts";
@@ -39,6 +40,7 @@ export const german: Catalogue = {
   outline: outlineTexts,
   race: raceTexts,
   rate: rateTexts,
+  sensorWorth: sensorWorthTexts,
   shell: shellTexts,
   spread: spreadTexts,
   verdict: verdictTexts,
