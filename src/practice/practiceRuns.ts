@@ -2,6 +2,8 @@ import type { Issue, Parsed } from "../model/issue.ts";
 import { parsePlacement } from "../model/parsePlacement.ts";
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { nearestWord } from "../model/suggest.ts";
+import { LOSS_REASONS, type LossReason } from "../trial/outcome.ts";
 import type { Attempt } from "./assess.ts";
 import { promiseOf, successChance } from "./promise.ts";
 import { readSheet, type SheetRow, sheetIssue, sheetNumber } from "./sheet.ts";
@@ -14,28 +16,34 @@ export interface PracticeRun {
   readonly home: number;
   /** null: not taken. */
   readonly timeS: number | null;
+  /** Why balls were lost; "" for none or not told. */
+  readonly loss: LossReason | "";
   readonly note: string;
 }
 
 const LONGEST_S = 3600;
 const LONGEST_NOTE = 400;
 
+/** Tables written before there was such a column do not have it. */
+const LOSS_HEADING = "loss";
+
 /** Headings of the table of runs: one pair of columns a ball, then what happened. */
 export function runHeadings(balls: number): readonly string[] {
   const places = Array.from({ length: balls }, (_, i) => [`ball ${i + 1} x mm`, `ball ${i + 1} y mm`]).flat();
-  return ["run", ...places, "balls home", "seconds", "note"];
+  return ["run", ...places, "balls home", "seconds", LOSS_HEADING, "note"];
 }
 
 /** The table to fill in, or filled in; semicolons, so that a comma may be a decimal one. */
 export function runTable(placements: readonly Placement[], runs: readonly PracticeRun[] = []): string {
   const balls = placements[0]?.length ?? runs[0]?.placement.length ?? 0;
-  const done = runs.map(({ placement, home, timeS, note }) => [
+  const done = runs.map(({ placement, home, timeS, loss, note }) => [
     ...coordinates(placement),
     String(home),
     timeS === null ? "" : String(timeS),
+    loss,
     note,
   ]);
-  const open = placements.map((placement) => [...coordinates(placement), "", "", ""]);
+  const open = placements.map((placement) => [...coordinates(placement), "", "", "", ""]);
   const lines = [...done, ...open].map((cells, i) => [String(i + 1), ...cells]);
   return `${[runHeadings(balls), ...lines].map((cells) => cells.join(";")).join("\n")}\n`;
 }
@@ -52,9 +60,13 @@ export function readRuns(text: string, project: Project): Parsed<readonly Practi
   const { rows, decimalComma } = readSheet(text);
   const issues: Issue[] = [];
   const runs: PracticeRun[] = [];
+  let hasLoss = false;
   for (const [n, row] of rows.entries()) {
-    if (n === 0 && (row.cells[0] ?? "").toLowerCase() === "run") continue;
-    const run = readRun(row, project, decimalComma, issues);
+    if (n === 0 && (row.cells[0] ?? "").toLowerCase() === "run") {
+      hasLoss = row.cells.some((cell) => cell.toLowerCase() === LOSS_HEADING);
+      continue;
+    }
+    const run = readRun(row, project, { decimalComma, hasLoss }, issues);
     if (run !== null) runs.push(run);
   }
   if (runs.length === 0 && issues.length === 0) {
@@ -67,12 +79,13 @@ export function readRuns(text: string, project: Project): Parsed<readonly Practi
 function readRun(
   row: SheetRow,
   project: Project,
-  decimalComma: boolean,
+  { decimalComma, hasLoss }: { readonly decimalComma: boolean; readonly hasLoss: boolean },
   issues: Issue[],
 ): PracticeRun | null {
   const balls = ballsOf(project).length;
   const at = 2 * balls;
-  const [homeCell = "", timeCell = "", ...rest] = row.cells.slice(1 + at);
+  const [homeCell = "", timeCell = "", ...behind] = row.cells.slice(1 + at);
+  const [lossCell = "", ...rest] = hasLoss ? behind : ["", ...behind];
   if (homeCell === "") return null;
   const before = issues.length;
   const number = (cell: string, what: string, min: number, max: number): number => {
@@ -93,6 +106,7 @@ function readRun(
     issues.push(sheetIssue(row, "not-whole", message, homeCell, "a whole number"));
   }
   const timeS = timeCell === "" ? null : number(timeCell, "the seconds the run took", 0, LONGEST_S);
+  const loss = lossOf(row, lossCell, issues);
   if (issues.length > before) return null;
   const laid = parsePlacement(JSON.stringify(placement), project);
   if (!laid.ok) {
@@ -101,7 +115,17 @@ function readRun(
     }
     return null;
   }
-  return { placement, home, timeS, note: rest.join(" ").trim().slice(0, LONGEST_NOTE) };
+  return { placement, home, timeS, loss, note: rest.join(" ").trim().slice(0, LONGEST_NOTE) };
+}
+
+function lossOf(row: SheetRow, cell: string, issues: Issue[]): LossReason | "" {
+  const found = LOSS_REASONS.find((reason) => reason === cell.toLowerCase());
+  if (found !== undefined || cell === "") return found ?? "";
+  const nearest = nearestWord(cell, LOSS_REASONS);
+  const remedy = nearest ? `Did you mean ${nearest}?` : "Leave it empty where it was another one.";
+  const message = `There is no such reason for a loss. ${remedy}`;
+  issues.push(sheetIssue(row, "unknown-loss", message, cell, LOSS_REASONS.join(", ")));
+  return "";
 }
 
 /** "[2].xMm" is of ball 3. */

@@ -57,7 +57,7 @@ describe("the README", () => {
     for (const words of story) {
       // What a team does on its floor meanwhile.
       if (words.includes("--results"))
-        writeFileSync(runs, readFileSync(runs, "utf8").replace(/;;;$/gm, ";3;118,5;"));
+        writeFileSync(runs, readFileSync(runs, "utf8").replace(/;;;;$/gm, ";3;118,5;left-pusher;"));
       const { stdout } = await run(process.execPath, [join(top, "src/cli/launch.mjs"), ...words], {
         cwd: directory,
       });

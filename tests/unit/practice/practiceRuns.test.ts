@@ -48,7 +48,13 @@ describe("placements to practise on", () => {
 
 describe("a table of practice runs", () => {
   const { even } = practicePlacements(project, routine, 4, 3);
-  const runs = even.map((placement, i) => ({ placement, home: i % 4, timeS: 60.5 + i, note: `run ${i}` }));
+  const runs = even.map((placement, i) => ({
+    placement,
+    home: i % 4,
+    timeS: 60.5 + i,
+    loss: i === 2 ? ("jammed" as const) : ("" as const),
+    note: `run ${i}`,
+  }));
 
   it("comes back as it was written", () => {
     expect(readRuns(runTable([], runs), project)).toEqual({ ok: true, value: runs });
@@ -56,11 +62,24 @@ describe("a table of practice runs", () => {
 
   it("may be filled in later, with decimal commas", () => {
     const table = runTable(even).split("\n");
-    table[2] = `${table[2]?.replace(/;;;$/, ";2;71,5;slow, but fine")}`;
+    table[2] = `${table[2]?.replace(/;;;;$/, ";2;71,5;Left-Pusher;slow, but fine")}`;
     const read = readRuns(table.join("\r\n"), project);
     expect(read).toEqual({
       ok: true,
-      value: [{ placement: even[1], home: 2, timeS: 71.5, note: "slow, but fine" }],
+      value: [{ placement: even[1], home: 2, timeS: 71.5, loss: "left-pusher", note: "slow, but fine" }],
+    });
+  });
+
+  it("is read as it was before there were reasons, with headings or without", () => {
+    const table = runTable([], runs)
+      .replace(";loss;", ";")
+      .replaceAll(/;(jammed)?;run/g, ";run");
+    const old = runs.map((run) => ({ ...run, loss: "" }));
+    expect(readRuns(table, project)).toEqual({ ok: true, value: old });
+    expect(readRuns(table.slice(table.indexOf("\n") + 1), project)).toEqual({ ok: true, value: old });
+    expect(readRuns(runTable([], runs).replace("jammed", "jamed"), project)).toMatchObject({
+      ok: false,
+      issues: [{ path: "line 4", message: expect.stringMatching(/Did you mean jammed/) }],
     });
   });
 
