@@ -1,4 +1,5 @@
 import { checkProject } from "./check.ts";
+import { checkRoutines } from "./checkRoutines.ts";
 import { describe, Findings } from "./findings.ts";
 import type { Parsed } from "./issue.ts";
 import { type JsonValue, readJson } from "./json.ts";
@@ -78,7 +79,10 @@ function parseParts(fields: Fields, findings: Findings, whole: boolean): Project
   };
   const sound = { zone: zone.sound, balls: balls.sound, rules: rules.sound, robot: robot.sound };
   const at = fields.path === "" ? "" : `${fields.path}.`;
-  findings.addAll(checkProject(project, sound).map((issue) => ({ ...issue, path: at + issue.path })));
+  const unfit = robot.sound ? checkRoutines(routines, robot.value) : [];
+  findings.addAll(
+    [...checkProject(project, sound), ...unfit].map((issue) => ({ ...issue, path: at + issue.path })),
+  );
   return { project, routines, record };
 }
 

@@ -48,6 +48,18 @@ export const ROBOT: readonly BadFile[] = [
     (f) => (f.robot.shape.closedAngleDeg = -50),
     hinged,
   ),
+  bad("arms-without-hinges", "routines[0].moves[1]", "a plate that is to close", (f) => {
+    const moves = [
+      { kind: "wait", durationS: 1 },
+      { kind: "arms", to: "closed", durationS: 1 },
+    ];
+    f.routines = [{ id: "own-1", moves }];
+  }),
+  bad("arms-without-hinges", "routines[0].program[0].steps[0].no[0]", "deep in a program", (f) => {
+    const no = [{ kind: "arms", to: "open", durationS: 1 }];
+    const steps = [{ kind: "if", when: { ask: "seen" }, yes: [], no }];
+    f.routines = [{ id: "own-1", moves: [], program: [{ kind: "repeat", atMost: 2, steps }] }];
+  }),
   bad(
     "scoop-too-thick",
     "robot.shape.sideThicknessMm",
