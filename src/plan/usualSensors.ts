@@ -1,5 +1,5 @@
 import type { Project } from "../model/project.ts";
-import type { Sensor } from "../model/sensor.ts";
+import type { FloorSensor, Sensor } from "../model/sensor.ts";
 import { SENSOR_PRESETS } from "../model/sensorPresets.ts";
 import { PI } from "../model/units.ts";
 import { reachOf } from "./reach.ts";
@@ -12,7 +12,7 @@ const BEAM_MM = 15;
  * source): eye and floor sensor in the middle of the pusher, the barrier across it, bumpers front and back.
  */
 export function usualSensors({ robot, rules }: Project): readonly Sensor[] {
-  const { pusherBackMm, pusherFrontMm, pusherLeftMm, pusherRightMm } = reachOf(robot);
+  const { pusherBackMm, pusherLeftMm, pusherRightMm } = reachOf(robot);
   const barrier = {
     ...SENSOR_PRESETS["light-barrier"],
     alongMm: pusherBackMm + BEAM_MM,
@@ -26,8 +26,11 @@ export function usualSensors({ robot, rules }: Project): readonly Sensor[] {
     SENSOR_PRESETS["rate-gyro"],
     SENSOR_PRESETS["contact-switch"],
     { kind: "bump", name: "Contact switch at the back", side: "back" },
-    ...(rules.wedgeCorners.length > 1
-      ? [{ ...SENSOR_PRESETS["reflected-light"], alongMm: pusherFrontMm - BEAM_MM }]
-      : []),
+    ...(rules.wedgeCorners.length > 1 ? [usualFloorSensor({ robot })] : []),
   ];
+}
+
+/** Close behind the pusher's tips: over the wedge before the tracks are. */
+export function usualFloorSensor({ robot }: Pick<Project, "robot">): FloorSensor {
+  return { ...SENSOR_PRESETS["reflected-light"], alongMm: reachOf(robot).pusherFrontMm - BEAM_MM };
 }
