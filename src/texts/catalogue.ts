@@ -16,6 +16,9 @@ export interface Catalogue {
   readonly race: typeof import("./english/race.ts").raceTexts;
   readonly rate: typeof import("./english/rate.ts").rateTexts;
   readonly sensorWorth: typeof import("./english/sensorWorth.ts").sensorWorthTexts;
+  readonly robotFact: typeof import("./english/robotFact.ts").robotFactTexts;
+  readonly robotStep: typeof import("./english/robotStep.ts").robotStepTexts;
+  readonly sensors: typeof import("./english/sensors.ts").sensorsTexts;
   readonly shell: typeof import("./english/shell.ts").shellTexts;
   readonly spread: typeof import("./english/spread.ts").spreadTexts;
   readonly verdict: typeof import("./english/verdict.ts").verdictTexts;

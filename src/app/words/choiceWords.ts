@@ -1,11 +1,4 @@
-import {
-  BALL_BUILDS,
-  CORNERS,
-  DELIVERED_RULES,
-  SHAPE_KINDS,
-  WALLS,
-  WEDGE_PROFILES,
-} from "../../model/choices.ts";
+import { BALL_BUILDS, CORNERS, DELIVERED_RULES, WALLS, WEDGE_PROFILES } from "../../model/choices.ts";
 import { BALL_PRESETS, PRESET_IDS } from "../../model/presets.ts";
 import { wallWords } from "./fieldWords.ts";
 
@@ -38,15 +31,6 @@ export const DELIVERED_OPTIONS = DELIVERED_RULES.map((value) => ({ value, words:
 
 const BUILD_WORDS = { solid: "solid", hollow: "hollow" } as const;
 export const BUILD_OPTIONS = BALL_BUILDS.map((value) => ({ value, words: BUILD_WORDS[value] }));
-
-const SHAPE_WORDS = {
-  plate: "A straight plate",
-  arms: "Two arms",
-  hinged: "Two arms that swing",
-  scoop: "A V-shaped scoop",
-  polygon: "An outline of your own, over a photo",
-} as const;
-export const SHAPE_OPTIONS = SHAPE_KINDS.map((value) => ({ value, words: SHAPE_WORDS[value] }));
 
 /** A ball of one's own is one that carries no preset's name. */
 export const BALL_OPTIONS: readonly Option<string>[] = [

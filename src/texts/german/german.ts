@@ -15,6 +15,9 @@ import { outlineTexts } from "./outline.ts";
 import { posterTexts } from "./poster.ts";
 import { raceTexts } from "./race.ts";
 import { rateTexts } from "./rate.ts";
+import { robotFactTexts } from "./robotFact.ts";
+import { robotStepTexts } from "./robotStep.ts";
+import { sensorsTexts } from "./sensors.ts";
 import { sensorWorthTexts } from "./sensorWorth.ts";
 import { sheetProofTexts } from "./sheetProof.ts";
 import { shellTexts } from "./shell.ts";
@@ -41,6 +44,9 @@ export const german: Catalogue = {
   race: raceTexts,
   rate: rateTexts,
   sensorWorth: sensorWorthTexts,
+  robotFact: robotFactTexts,
+  robotStep: robotStepTexts,
+  sensors: sensorsTexts,
   shell: shellTexts,
   spread: spreadTexts,
   verdict: verdictTexts,
