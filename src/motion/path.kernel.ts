@@ -1,5 +1,17 @@
 import type { Drive } from "../model/robot.ts";
-import { atan2, sinCos } from "../num/elementary.ts";
+import { sinCos } from "../num/elementary.ts";
+import {
+  flushAngle,
+  leavingAngle,
+  leverAt,
+  PIVOT_STEP_RAD,
+  pressing,
+  restOn,
+  STRAY_MM,
+  slidingCurve,
+  straightAngle,
+  trailing,
+} from "./leaning.kernel.ts";
 import type { Surroundings } from "./surroundings.ts";
 import {
   advancePose,
@@ -7,7 +19,6 @@ import {
   isSameFace,
   type Motion,
   RATE_EPS,
-  TOUCH_MM,
   type Touch,
   trig,
 } from "./touch.kernel.ts";
@@ -19,7 +30,7 @@ import {
  * (Wong, Theory of Ground Vehicles; from memory), F = μ_trac·W. ℓ is the lever arm of the wall's push about the robot's
  * origin. Otherwise it stalls crooked. A blocked turn on the spot stalls: the wall would have to shove the robot
  * sideways, which takes more than its tracks can press. Friction along the wall is left out.
- * Over 400 lines: planning, pivoting and swinging work on one pose and one list of pieces.
+ * Over 300 lines: planning, pivoting and swinging work on one pose and one list of pieces.
  */
 
 /** Pieces of one move: first contact, pivot pieces (one or two near square, up to 30 for a long grazing slide), and slides. */
@@ -28,19 +39,12 @@ export const MAX_PIECES = 80;
 export const PIECE = 10;
 /** Progress this near to the end of a piece is at its end: rounding of a step that was to end there. */
 export const AT_END = 1e-9;
-/** Longest rotation of one pivot piece, rad: the yaw rule is looked at again at every piece. */
-const PIVOT_STEP_RAD = 0.07;
-/** How far the pressing vertex may stray from the face within a pivot piece, mm (twice that at worst): within the overlap that is allowed, 0.1 mm. */
-const STRAY_MM = 0.03;
 /** A tail slides along a wall in pieces of this share of its lever arm: the angle grows by a tenth in each. */
 const SWING_SHARE = 0.1;
 /** Shorter pieces of such a slide are driven at the curvature they begin with, mm. */
 const SWING_END_MM = 0.05;
 /** Lever arms below this never turn the robot, mm. */
 const MIN_LEVER_MM = 1;
-/** Vertices within this of the wall count as touching when a push is resolved, mm. */
-const FLUSH_MM = 4 * TOUCH_MM;
-
 export class PathTracer {
   readonly pieces = new Float64Array(MAX_PIECES * PIECE);
   count = 0;
@@ -188,45 +192,19 @@ export class PathTracer {
     this.heading += pose.kappa * (q1 - q0);
   }
 
-  /** Vertex that stays on the touched face when the robot turns: of all that press on it, the one with the smallest lever. −1: it is held flush, or moves off by itself. */
-  private pressing(): number {
-    const { pose, touch } = this;
-    const outline = touch.ground ? this.around.ground : this.around.whole;
-    const mx = touch.nx * pose.c + touch.ny * pose.s;
-    const my = -touch.nx * pose.s + touch.ny * pose.c;
-    const base = touch.nx * pose.x + touch.ny * pose.y - touch.offset;
-    let best = -1;
-    let bestLever = Number.POSITIVE_INFINITY;
-    let left = false;
-    let right = false;
-    for (let i = 0; i < outline.count; i++) {
-      const a = outline.x[i]!;
-      const b = outline.y[i]!;
-      if (base + mx * a + my * b > FLUSH_MM) continue;
-      const lever = -mx * b + my * a;
-      if (lever > 0) left = true;
-      else right = true;
-      if (Math.abs(lever) < bestLever) {
-        bestLever = Math.abs(lever);
-        best = i;
-      }
-    }
-    return left && right ? -1 : best;
-  }
-
   /** Turns about the touching vertex. Returns the progress reached, or −1 − progress when the robot is held there. */
   private pivot(q0: number, length: number): number {
     const { pose, touch } = this;
     const outline = touch.ground ? this.around.ground : this.around.whole;
     let q = q0;
-    const vertex = this.pressing();
+    const vertex = pressing(touch, pose, outline);
     if (vertex < 0) {
       this.flush = true;
       return -1 - q;
     }
     const a = outline.x[vertex]!;
     const b = outline.y[vertex]!;
-    this.rest(a, b);
+    restOn(touch, pose, a, b);
     let angle = -1;
     let turn = 0;
     while (this.count < MAX_PIECES - 1) {
@@ -238,13 +216,13 @@ export class PathTracer {
       if (Math.abs(lever) < Math.max(MIN_LEVER_MM, -rate * this.minLeverMm)) return -1 - q;
       if (angle < 0) {
         turn = lever > 0 ? 1 : -1;
-        angle = this.flushAngle(vertex, turn);
+        angle = flushAngle(touch, pose, outline, vertex, turn);
       } else if (lever * turn < 0) return -1 - q;
       if (angle <= 1e-12) return q;
       const step = Math.min(
         angle,
-        this.straightAngle(a, b, rate, lever),
-        pose.kappa === 0 ? angle : this.leavingAngle(a, b, own, turn),
+        straightAngle(touch, pose, a, b, rate, lever),
+        pose.kappa === 0 ? angle : leavingAngle(touch, pose, a, b, own, turn),
       );
       // The mean over the piece of both rates of a turning body are those at its middle heading, so that the piece ends
       // with the vertex on the face again.
@@ -269,27 +247,6 @@ export class PathTracer {
     return -1 - q;
   }
 
-  /** Vertex that the commanded curve presses hardest on the touched face although the robot drives away from it; −1: none. */
-  private trailing(): number {
-    const { pose, touch } = this;
-    const outline = touch.ground ? this.around.ground : this.around.whole;
-    const mx = touch.nx * pose.c + touch.ny * pose.s;
-    const my = -touch.nx * pose.s + touch.ny * pose.c;
-    const base = touch.nx * pose.x + touch.ny * pose.y - touch.offset;
-    let best = -1;
-    let least = -RATE_EPS;
-    for (let i = 0; i < outline.count; i++) {
-      const a = outline.x[i]!;
-      const b = outline.y[i]!;
-      if (base + mx * a + my * b > FLUSH_MM) continue;
-      const own = pose.sigma * mx + pose.kappa * (my * a - mx * b);
-      if (own >= least) continue;
-      least = own;
-      best = i;
-    }
-    return best;
-  }
-
   /**
    * Drives away from the touched face in a curve whose tail slides along it, turning only as fast as that allows,
    * κ = −(h·n)/ℓ, until the commanded curve takes it off. Returns the progress reached; `q0` where it drives along the face.
@@ -302,7 +259,7 @@ export class PathTracer {
     // A doorpost or a block has ends, about which more than one corner would have to be watched: there the robot is guided.
     if (!isWhole(this.around, touch)) return q0;
     while (this.count < MAX_PIECES - 1 && q < length) {
-      const vertex = this.trailing();
+      const vertex = trailing(touch, pose, outline);
       if (vertex < 0) break;
       const a = outline.x[vertex]!;
       const b = outline.y[vertex]!;
@@ -310,7 +267,10 @@ export class PathTracer {
       const lever = leverAt(touch, pose.c, pose.s, a, b);
       if (rate <= RATE_EPS) break;
       const first = -rate / lever;
-      const angle = Math.min(PIVOT_STEP_RAD, this.flushAngle(vertex, first > 0 ? 1 : -1) + AT_END);
+      const angle = Math.min(
+        PIVOT_STEP_RAD,
+        flushAngle(touch, pose, outline, vertex, first > 0 ? 1 : -1) + AT_END,
+      );
       const along = touch.ny * pose.c - touch.nx * pose.s;
       const ahead = touch.nx * (pose.c * a - pose.s * b) + touch.ny * (pose.s * a + pose.c * b);
       // At an even curvature the vertex leaves the face and comes back to it: bend·dq²/8 away at most.
@@ -321,77 +281,21 @@ export class PathTracer {
         angle / Math.abs(first),
         Math.sqrt((8 * STRAY_MM) / bend),
       );
-      pose.kappa = this.slidingCurve(a, b, first, dq);
+      pose.kappa = slidingCurve(touch, pose, a, b, first, dq);
       // Ends just before the commanded curve is the looser one.
       while (Math.abs(pose.kappa) >= Math.abs(wanted)) {
         dq *= 0.5;
-        pose.kappa = dq < SWING_END_MM ? first : this.slidingCurve(a, b, first, dq);
+        pose.kappa = dq < SWING_END_MM ? first : slidingCurve(touch, pose, a, b, first, dq);
       }
       findTouch(this.around, pose, dq, this.second, touch);
       this.push(q, q + this.second.q, true);
       q += this.second.q;
       pose.kappa = wanted;
       if (this.second.kind !== "none") break;
-      this.rest(a, b);
+      restOn(touch, pose, a, b);
     }
     pose.kappa = wanted;
     return q;
-  }
-
-  /** Curvature at which the vertex (a, b) slides along the touched face halfway through a piece of length dq that begins with curvature `first`. */
-  private slidingCurve(a: number, b: number, first: number, dq: number): number {
-    const { pose, touch } = this;
-    sinCos(0.5 * first * dq, trig);
-    const c = pose.c * trig[1]! - pose.s * trig[0]!;
-    const s = pose.s * trig[1]! + pose.c * trig[0]!;
-    return (-pose.sigma * (touch.nx * c + touch.ny * s)) / leverAt(touch, c, s, a, b);
-  }
-
-  /**
-   * Angle that one piece may turn so that the vertex (a, b), on its arc, strays little from the face: chord·angle/8. No
-   * further than to where the heading lies along the face, so that the chord is at most twice what the rate at the start gives.
-   */
-  private straightAngle(a: number, b: number, rate: number, lever: number): number {
-    const { pose, touch } = this;
-    const along = touch.nx * pose.s - touch.ny * pose.c;
-    const ahead = touch.nx * (pose.c * a - pose.s * b) + touch.ny * (pose.s * a + pose.c * b);
-    const travel = Math.abs(pose.sigma * along - (rate / lever) * ahead) + 1e-9;
-    const even = Math.sqrt(Math.abs((8 * STRAY_MM * rate) / (lever * travel)));
-    return Math.min(PIVOT_STEP_RAD, even, -rate / (Math.abs(along) + 1e-9));
-  }
-
-  /** Angle to turn in direction `turn` until the commanded curve takes the vertex (a, b) off the face, which it closes on at `own` < 0 now. */
-  private leavingAngle(a: number, b: number, own: number, turn: number): number {
-    const { pose, touch } = this;
-    const along = touch.ny * pose.c - touch.nx * pose.s;
-    const into = touch.nx * pose.c + touch.ny * pose.s;
-    // What it closes at goes as own·cos φ + gain·sin φ.
-    const gain = pose.sigma * along - pose.kappa * (into * a + along * b);
-    return atan2(-own, gain * turn);
-  }
-
-  /** Angle ≥ 0 to turn in direction `turn` until the next hull edge lies on the touched face. */
-  private flushAngle(vertex: number, turn: number): number {
-    const { pose, touch } = this;
-    const outline = touch.ground ? this.around.ground : this.around.whole;
-    // Turning counter-clockwise brings the edge before the vertex onto the wall, clockwise the one after it.
-    const edge = turn > 0 ? (vertex + outline.count - 1) % outline.count : vertex;
-    const ex = outline.normalX[edge]!;
-    const ey = outline.normalY[edge]!;
-    const wx = pose.c * ex - pose.s * ey;
-    const wy = pose.s * ex + pose.c * ey;
-    const cross = wx * -touch.ny - wy * -touch.nx;
-    const dot = wx * -touch.nx + wy * -touch.ny;
-    return Math.max(0, turn * atan2(cross, dot));
-  }
-
-  /** Puts the vertex (a, b) exactly on the face: takes back the touch tolerance, or what an interrupted pivot piece strayed. */
-  private rest(a: number, b: number): void {
-    const { pose, touch } = this;
-    const { nx, ny, offset } = touch;
-    const gap = nx * (pose.x + pose.c * a - pose.s * b) + ny * (pose.y + pose.s * a + pose.c * b) - offset;
-    pose.x -= gap * nx;
-    pose.y -= gap * ny;
   }
 
   /** Pose at progress q (clamped to where the robot stopped), written to `out` [x, y, c, s, heading, sigma, kappa]; sigma and kappa 0 once stopped. */
@@ -420,11 +324,6 @@ export class PathTracer {
 /** The face touched is a whole wall or the wedge's edge. */
 function isWhole({ planes }: Surroundings, touch: Touch): boolean {
   return planes.some(({ nx, ny, offset }) => isSameFace(touch, nx, ny, offset));
-}
-
-/** Lever arm of the face's push at the vertex (a, b) of a robot that heads along (c, s), mm. */
-function leverAt(touch: Touch, c: number, s: number, a: number, b: number): number {
-  return (touch.ny * c - touch.nx * s) * a - (touch.nx * c + touch.ny * s) * b;
 }
 
 const at = { x: 0, y: 0, c: 1, s: 0 };
