@@ -3,11 +3,11 @@ import type { Issue, Parsed } from "../model/issue.ts";
 import { ballsOf } from "../model/project.ts";
 import { countWords } from "../report/lengthWords.ts";
 import type { PairVerdict } from "../search/pairVerdict.ts";
-import { findRoutine } from "./findRoutine.ts";
+import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
-import { loadProject } from "./projectFile.ts";
+import { loadProjectFile } from "./projectFile.ts";
 import { withPool } from "./withPool.ts";
 
 export interface CompareInput {
@@ -50,10 +50,11 @@ export async function compareCommand(input: CompareInput): Promise<number> {
 }
 
 function sideOf(file: string | null, id: string): Parsed<Side> {
-  const project = loadProject(file);
-  if (!project.ok) return project;
-  const routine = findRoutine(project.value, id);
-  return routine.ok ? { ok: true, value: { project: project.value, routine: routine.value } } : routine;
+  const parsed = loadProjectFile(file);
+  if (!parsed.ok) return parsed;
+  const routine = routineIn(parsed.value, id);
+  const { project } = parsed.value;
+  return routine.ok ? { ok: true, value: { project, routine: routine.value } } : routine;
 }
 
 function unevenBalls(sides: readonly [Side, Side]): Issue | null {

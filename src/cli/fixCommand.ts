@@ -5,21 +5,21 @@ import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { costWords, gainWords, partTitle } from "../report/fixWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
-import { findRoutine } from "./findRoutine.ts";
+import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
-import { loadProject } from "./projectFile.ts";
+import { loadProjectFile } from "./projectFile.ts";
 import type { StressInput } from "./stressCommand.ts";
 import { tableText } from "./table.ts";
 import { withPool } from "./withPool.ts";
 
 /** `wedgeward fix`. @returns the exit code */
 export async function fixCommand(input: StressInput): Promise<number> {
-  const parsed = loadProject(input.project);
+  const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const project = parsed.value;
-  const found = findRoutine(project, input.routine);
+  const { project } = parsed.value;
+  const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const { seed, trials, workers } = input;
   const signal = interruptSignal();

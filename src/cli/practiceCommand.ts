@@ -8,10 +8,10 @@ import { practicePlacements } from "../practice/proposed.ts";
 import type { Placement } from "../practice/testPlacements.ts";
 import { brierWords, driftFitWords, updatedWords, verdictWords } from "../report/practiceWords.ts";
 import { outOf100, rangeWords } from "../report/rateWords.ts";
-import { findRoutine } from "./findRoutine.ts";
+import { routineIn } from "./findRoutine.ts";
 import { newFileIssues } from "./newFile.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
-import { loadProject, readText } from "./projectFile.ts";
+import { loadProjectFile, readText } from "./projectFile.ts";
 import { tableText } from "./table.ts";
 
 export interface PracticeInput {
@@ -32,13 +32,13 @@ const FIT_RUNS = 60;
 
 /** `wedgeward practice`: placements to practise on, or what the runs made say about the model. @returns the exit code */
 export function practiceCommand(input: PracticeInput): number {
-  const parsed = loadProject(input.project);
+  const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const found = findRoutine(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   return input.results === null
-    ? propose(input, parsed.value, found.value)
-    : judge(input, input.results, parsed.value, found.value);
+    ? propose(input, parsed.value.project, found.value)
+    : judge(input, input.results, parsed.value.project, found.value);
 }
 
 function propose(input: PracticeInput, project: Project, routine: Routine): number {

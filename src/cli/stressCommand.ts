@@ -7,11 +7,11 @@ import { spreadWords } from "../report/spreadWords.ts";
 import { spreadEffect } from "../score/spreadEffect.ts";
 import type { StressSummary } from "../score/stress.ts";
 import { LOSS_REASONS } from "../trial/outcome.ts";
-import { findRoutine } from "./findRoutine.ts";
+import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
-import { loadProject } from "./projectFile.ts";
+import { loadProjectFile } from "./projectFile.ts";
 import { tableText } from "./table.ts";
 import { withPool } from "./withPool.ts";
 
@@ -26,10 +26,10 @@ export interface StressInput {
 
 /** `wedgeward stress`. @returns the exit code */
 export async function stressCommand(input: StressInput): Promise<number> {
-  const parsed = loadProject(input.project);
+  const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const project = parsed.value;
-  const found = findRoutine(project, input.routine);
+  const { project } = parsed.value;
+  const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const routine = found.value;
   const { seed, trials, workers } = input;

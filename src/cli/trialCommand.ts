@@ -3,10 +3,10 @@ import { withoutDrift } from "../search/variant.ts";
 import { compileTrial } from "../trial/compile.ts";
 import type { TrialOutcome } from "../trial/outcome.ts";
 import { runTrial } from "../trial/run.ts";
-import { findRoutine } from "./findRoutine.ts";
+import { routineIn } from "./findRoutine.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { projectAt } from "./placementFlag.ts";
-import { loadProject } from "./projectFile.ts";
+import { loadProjectFile } from "./projectFile.ts";
 import { tableText } from "./table.ts";
 
 export interface TrialInput {
@@ -21,11 +21,12 @@ export interface TrialInput {
 
 /** `wedgeward trial`. @returns the exit code */
 export function trialCommand(input: TrialInput): number {
-  const parsed = loadProject(input.project);
+  const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const found = findRoutine(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
-  const laid = input.at === null ? parsed : projectAt(parsed.value, input.at);
+  const { project } = parsed.value;
+  const laid = input.at === null ? ({ ok: true, value: project } as const) : projectAt(project, input.at);
   if (!laid.ok) return reject("the command line", laid.issues, input.json);
   const outcome = runTrial(
     compileTrial(input.still ? withoutDrift(laid.value) : laid.value, found.value),

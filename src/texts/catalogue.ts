@@ -8,6 +8,7 @@ export interface Catalogue {
   readonly loss: typeof import("./english/loss.ts").lossTexts;
   readonly knownBalls: typeof import("./english/knownBalls.ts").knownBallsTexts;
   readonly carryMap: typeof import("./english/carryMap.ts").carryMapTexts;
+  readonly why: typeof import("./english/why.ts").whyTexts;
   readonly number: typeof import("./english/number.ts").numberTexts;
   readonly zoneStep: typeof import("./english/zoneStep.ts").zoneStepTexts;
   readonly masthead: typeof import("./english/masthead.ts").mastheadTexts;

@@ -12,6 +12,7 @@ export const raceTexts = topic("race", {
   alsoTooClose: ", too close to call",
   pair: (sensing: string, blind: string, gain: string) =>
     `the best routine that senses (${sensing}) against the best blind one (${blind}): ${gain}`,
+  against: (first: string, second: string) => `${first} against ${second}`,
   tooClose: (pair: string) => `Too close to call: ${pair}.`,
   pays: "Looking pays here",
   paysNot: "Looking does not pay here",

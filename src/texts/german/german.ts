@@ -24,10 +24,12 @@ import { shellTexts } from "./shell.ts";
 import { spreadTexts } from "./spread.ts";
 import { verdictTexts } from "./verdict.ts";
 import { weakTexts } from "./weak.ts";
+import { whyTexts } from "./why.ts";
 import { zoneStepTexts } from "./zoneStep.ts";
 
 /** All German texts: one chunk, fetched when German is first spoken. */
 export const german: Catalogue = {
+  why: whyTexts,
   calibration: calibrationTexts,
   carry: carryTexts,
   decision: decisionTexts,

@@ -11,6 +11,7 @@ export const raceTexts: Catalogue["race"] = {
   alsoTooClose: ", nicht zu unterscheiden",
   pair: (sensing, blind, gain) =>
     `die beste Routine, die hinsieht (${sensing}), gegen die beste blinde (${blind}): ${gain}`,
+  against: (first, second) => `${first} gegen ${second}`,
   tooClose: (pair) => `Nicht zu unterscheiden: ${pair}.`,
   pays: "Hinsehen lohnt sich hier",
   paysNot: "Hinsehen lohnt sich hier nicht",

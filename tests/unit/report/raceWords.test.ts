@@ -30,9 +30,15 @@ describe("what a race says of sensing", () => {
     expect(sensingWords(raceOfTwo([0, 0.3, 0.9]))).toMatch(/^Looking does not pay here: /);
   });
 
-  it("is nothing without one of each, or by another aim", () => {
+  it("is what both reach, by another aim", () => {
+    expect(sensingWords(raceOfTwo([0, 0.9, 0.3], EXPECTED_POINTS))).toMatch(
+      /^Looking pays here: the best routine that senses \(coin1\) .*\(coin2\): 0\.\d of 1 points against 0\.\d of 1 points\.$/,
+    );
+    expect(sensingWords(raceOfTwo([0, 0.5, 0.5], EXPECTED_POINTS))).toMatch(/^Too close to call: /);
+  });
+
+  it("is nothing without one of each", () => {
     expect(sensingWords(raceCoins([0.5, 0.6]))).toBeNull();
-    expect(sensingWords(raceOfTwo([0, 0.9, 0.3], EXPECTED_POINTS))).toBeNull();
   });
 });
 
