@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { goTo, openStep } from "../support/appPage.ts";
+import { findings } from "../support/axe.ts";
 
 describe("the robot's sensors", () => {
   it("are switches with numbers behind them; with an eye, routines that look are ranked", async () => {
@@ -25,6 +26,7 @@ describe("the robot's sensors", () => {
     expect(await page.getByLabel("Gyro").isChecked()).toBe(true);
     if (process.env.SHOTS)
       await page.screenshot({ path: `${process.env.SHOTS}/sensors.png`, fullPage: true });
+    expect(await findings(page)).toEqual([]);
     await goTo(page, "Routines");
     await page.getByRole("button", { name: /^Show all \d+/ }).click();
     await page

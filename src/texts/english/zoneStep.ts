@@ -105,6 +105,9 @@ export const zoneStepTexts = topic("zoneStep", {
       why: "What is not home by then is lost; with more time slower, surer routines win.",
     },
   },
+  mayBe: "On the day it may also be here",
+  mayBeWhy:
+    "Where the corner is only told on the day, each run draws it anew, and only a robot that senses the floor can find it.",
   spotLeft: (ball: number) => `Ball ${ball}, from the left`,
   spotLow: (ball: number) => `Ball ${ball}, from below`,
   spotWhy: "A routine for fixed spots may be useless anywhere else.",

@@ -111,6 +111,9 @@ export const zoneStepTexts: Catalogue["zoneStep"] = {
       why: "Was bis dahin nicht im Ziel ist, ist verloren; mit mehr Zeit gewinnen langsamere, sicherere Routinen.",
     },
   },
+  mayBe: "Am Tag selbst kann er auch hier sein",
+  mayBeWhy:
+    "Wird die Ecke erst am Tag selbst gesagt, zieht jeder Lauf sie neu, und nur ein Roboter, der den Boden wahrnimmt, kann sie finden.",
   spotLeft: (ball) => `Ball ${ball}, von links`,
   spotLow: (ball) => `Ball ${ball}, von unten`,
   spotWhy: "Eine Routine für feste Stellen kann überall sonst nutzlos sein.",
