@@ -1,4 +1,5 @@
 import type { PointMm } from "../../model/zone.ts";
+import type { Pose } from "../../motion/pose.ts";
 import { atan2, cos, sin, wrapAngle } from "../../num/elementary.ts";
 import type { RoutineBuilder } from "../builder.ts";
 import { curveRate, leastCurveMm, turnsOnSpot } from "../carry.ts";
@@ -82,21 +83,27 @@ function isHome(builder: RoutineBuilder, balls: readonly LyingBall[], asideMm: r
 const AGAINST_MM = 2;
 
 /** Straight on for a plate; curves for a V; else to the push line at one of several distances. */
-function waysHome(builder: RoutineBuilder): readonly Way[] {
+function waysHome(builder: RoutineBuilder): Iterable<Way> {
   const { scene } = builder;
   if (!scene.carry.holds) return [[ahead(builder, 0), ahead(builder, scene.widthMm + scene.heightMm)]];
-  if (!turnsOnSpot(scene.carry)) return curvesHome(builder);
+  return turnsOnSpot(scene.carry) ? turnsHome(builder) : curvesHome(builder);
+}
+
+/** One at a time: mostly one of the first has room. */
+function* turnsHome(builder: RoutineBuilder): Generator<Way> {
+  const { scene, pose } = builder;
   const { tipRadiusMm } = scene.reach;
-  return AHEAD_FIRST_MM.flatMap((aheadMm) => {
-    const begin = aheadMm === 0 ? [ahead(builder, 0)] : [ahead(builder, 0), ahead(builder, aheadMm)];
-    return turnInsMm(scene).flatMap((turnInMm) =>
-      TURN_IN_SHARES.map((share) => [
-        ...begin,
-        { ...beforeWedge(scene, turnInMm), radiusMm: share * tipRadiusMm },
-        { ...beforeWedge(scene, 0), radiusMm: 0 },
-      ]),
-    );
-  });
+  const last = { ...beforeWedge(scene, 0), radiusMm: 0 };
+  const turnIns = turnInsMm(scene).map((turnInMm) => beforeWedge(scene, turnInMm));
+  const here = aheadFrom(pose, 0);
+  for (const aheadMm of AHEAD_FIRST_MM) {
+    for (const turnIn of turnIns) {
+      for (const share of TURN_IN_SHARES) {
+        const line = { ...turnIn, radiusMm: share * tipRadiusMm };
+        yield aheadMm === 0 ? [here, line, last] : [here, aheadFrom(pose, aheadMm), line, last];
+      }
+    }
+  }
 }
 
 /** On, a curve, straight, a curve onto the push line: all that have room for their curves, the shortest first. */
@@ -156,6 +163,10 @@ function lengthOf(way: Way): number {
 }
 
 function ahead({ pose }: RoutineBuilder, mm: number): Waypoint {
+  return aheadFrom(pose, mm);
+}
+
+function aheadFrom(pose: Pose, mm: number): Waypoint {
   return {
     xMm: pose.xMm + mm * cos(pose.headingRad),
     yMm: pose.yMm + mm * sin(pose.headingRad),
