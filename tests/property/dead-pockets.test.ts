@@ -13,7 +13,10 @@ import { anyMoves } from "../support/worlds.ts";
 const RADIUS_MM = 20;
 
 /** The usual zone with a robot that is round at the front, too large for the corners, and balls that lie in them. */
-function withRoundRobot(positions: readonly { xMm: number; yMm: number }[]): Project {
+function withRoundRobot(
+  positions: readonly { xMm: number; yMm: number }[],
+  keepOuts: Project["zone"]["keepOuts"] = [],
+): Project {
   const base = shippedProject();
   const sides = 24;
   const outline = Array.from({ length: sides }, (_, i) => ({
@@ -23,7 +26,7 @@ function withRoundRobot(positions: readonly { xMm: number; yMm: number }[]): Pro
   const [group] = base.balls;
   return {
     ...base,
-    zone: { ...base.zone, doorway: { wall: "bottom", centreMm: 400, widthMm: 300 } },
+    zone: { ...base.zone, keepOuts, doorway: { wall: "bottom", centreMm: 400, widthMm: 300 } },
     balls: [{ ...group!, count: positions.length }],
     rules: { ...base.rules, layout: { kind: "fixed", positions } },
     robot: {
@@ -69,6 +72,40 @@ describe("balls in dead pockets", () => {
         expect(endPositions).toEqual(IN_CORNERS);
       }),
       { seed: 20261125, numRuns: 150 },
+    );
+  });
+});
+
+describe("balls between a keep-out and a wall", () => {
+  // A pillar 100 mm off the left wall, and one 90 mm off the far wall: the robot is 280 mm across.
+  const keepOuts = [
+    { xMm: 100, yMm: 380, widthMm: 120, heightMm: 300 },
+    { xMm: 460, yMm: 690, widthMm: 260, heightMm: 120 },
+  ];
+  const behind = [
+    { xMm: 45, yMm: 530 },
+    { xMm: 590, yMm: 860 },
+  ];
+  const project = withRoundRobot(behind, keepOuts);
+
+  it("are dead where the robot cannot get in, and not at the ends of the gap", () => {
+    const pockets = pocketsOf(project, RADIUS_MM, 8);
+    for (const { xMm, yMm } of behind) expect(pockets.isDead(xMm, yMm)).toBe(true);
+    expect(pockets.isDead(45, 330)).toBe(false);
+    expect(pockets.isDead(260, 530)).toBe(false);
+    expect(pockets.deadLowMm2).toBeGreaterThan(5000);
+    const open = pocketsOf(withRoundRobot(behind), RADIUS_MM, 8);
+    for (const { xMm, yMm } of behind) expect(open.isDead(xMm, yMm)).toBe(false);
+  });
+
+  it("lie where they lay after any moves", () => {
+    fc.assert(
+      fc.property(anyMoves, (moves) => {
+        const { endPositions, delivered } = runTrial(compileTrial(project, routineOf(moves)), 3, 0);
+        expect(delivered).toEqual([false, false]);
+        expect(endPositions).toEqual(behind);
+      }),
+      { seed: 20261126, numRuns: 100 },
     );
   });
 });

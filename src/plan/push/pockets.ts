@@ -1,6 +1,7 @@
 import type { Project } from "../../model/project.ts";
 import { PI } from "../../model/units.ts";
 import { distanceToRect, distanceToWedge } from "../../model/zoneFrame.ts";
+import { blockedByKeepOuts } from "./blocked.ts";
 import { doorwayGap } from "./doorwayGap.ts";
 import { standingOf } from "./standing.ts";
 import { gapAt, type Standing } from "./touchGap.kernel.ts";
@@ -8,8 +9,8 @@ import { gapAt, type Standing } from "./touchGap.kernel.ts";
 /**
  * Dead pockets: places of a ball's centre at which the robot cannot touch the ball at all, wherever it stands and whichever
  * way it faces. No routine can bring such a ball home; only another ball could knock it out. Certain: "dead" is said only
- * where a bound proves it. Keep-outs are taken as open to the robot and the doorway's surroundings as touched, which can
- * only make the dead area smaller.
+ * where a bound proves it. Keep-outs are taken in by the disc that the robot's body holds (blocked.ts), and the doorway's
+ * surroundings as touched, which can only make the dead area smaller; beside keep-outs more may be dead than the upper bound says.
  */
 export interface Pockets {
   /** Certainly dead, and at most dead, mm² of places of the centre. */
@@ -29,8 +30,11 @@ export function pocketsOf(project: Project, radiusMm: number, precisionMm = 1): 
   const robot = standingOf(project);
   const gapOf = doorwayGap(project, radiusMm);
   const sides = { x: project.zone.widthMm - 2 * radiusMm, y: project.zone.heightMm - 2 * radiusMm };
-  const isDead = (x: number, y: number): boolean =>
-    gapOf(x, y) > 0 && farther(robot, x, y, radiusMm) && isPlace(project, x, y, radiusMm);
+  const isBlocked = blockedByKeepOuts(project);
+  /** Dead, with everything within so much of it. */
+  const cannotTouch = (x: number, y: number, about: number): boolean =>
+    gapOf(x, y) > about && (isBlocked(x, y, radiusMm + about) || farther(robot, x, y, radiusMm + about));
+  const isDead = (x: number, y: number): boolean => isPlace(project, x, y, radiusMm) && cannotTouch(x, y, 0);
   let low = 0;
   let high = 0;
   const cells = [{ x: radiusMm, y: radiusMm, w: sides.x, h: sides.y }];
@@ -39,9 +43,11 @@ export function pocketsOf(project: Project, radiusMm: number, precisionMm = 1): 
     const x = cell.x + w / 2;
     const y = cell.y + h / 2;
     const half = Math.sqrt(w * w + h * h) / 2;
-    if (distanceToWedge(project.zone, x, y) < -half || nearer(robot, x, y, radiusMm - half)) continue;
+    if (distanceToWedge(project.zone, x, y) < -half) continue;
     const free = isPlace(project, x, y, radiusMm);
-    if (free && gapOf(x, y) > half && farther(robot, x, y, radiusMm + half)) {
+    const isBesideKeepOut = isBlocked(x, y, radiusMm - half);
+    if (!isBesideKeepOut && nearer(robot, x, y, radiusMm - half)) continue;
+    if (free && cannotTouch(x, y, half)) {
       low += w * h;
       high += w * h;
     } else if (Math.max(w, h) < precisionMm) {
