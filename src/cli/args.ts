@@ -12,6 +12,7 @@ import {
   STEP_FORMS,
   type StepForm,
 } from "./flags.ts";
+import type { Keep } from "./keepDecision.ts";
 
 /**
  * The command line as data. A little over 300 lines: one case and one type for each command.
@@ -30,7 +31,14 @@ export type Invocation =
     } & Common &
       Sampling)
   | ({ readonly command: "sensors" } & Common & Sampling)
-  | ({ readonly command: "stress" | "weak" | "fix"; readonly routine: string } & Common & Sampling)
+  | ({ readonly command: "stress" | "weak"; readonly routine: string } & Common & Sampling)
+  | ({
+      readonly command: "fix";
+      readonly routine: string;
+      readonly keep: Keep;
+      readonly take: number;
+    } & Common &
+      Sampling)
   | ({
       readonly command: "trial";
       readonly routine: string;
@@ -54,6 +62,7 @@ export type Invocation =
       readonly second: string;
       /** null: the first one's. */
       readonly otherProject: string | null;
+      readonly keep: Keep;
     } & Common &
       Sampling)
   | ({
@@ -79,6 +88,7 @@ export type Invocation =
       readonly file: string;
       readonly project: string | null;
       readonly json: boolean;
+      readonly keep: Keep;
     }
   | { readonly command: "check"; readonly files: readonly string[]; readonly json: boolean };
 
@@ -149,7 +159,17 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       const project = words.flags.get("project") ?? null;
       const otherProject = words.flags.get("other-project") ?? null;
       const sampled = sampling(number, FLAGS.trials.forCompare, cores);
-      return { command: "compare", first, second, project, otherProject, json: common.json, ...sampled };
+      const keep = readKeep(words, issues);
+      return {
+        command: "compare",
+        first,
+        second,
+        project,
+        otherProject,
+        json: common.json,
+        keep,
+        ...sampled,
+      };
     }
     case "weak": {
       const routine = readRoutine(words, issues);
@@ -157,7 +177,16 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
     }
     case "fix": {
       const routine = readRoutine(words, issues);
-      return { command: "fix", ...common, routine, ...sampling(number, FLAGS.trials.forFix, cores) };
+      const keep = readKeep(words, issues);
+      const take = number("take", FLAGS.take.fallback);
+      return {
+        command: "fix",
+        ...common,
+        routine,
+        keep,
+        take,
+        ...sampling(number, FLAGS.trials.forFix, cores),
+      };
     }
     case "trial": {
       const routine = readRoutine(words, issues);
@@ -219,7 +248,9 @@ function readCommand(name: CommandName, words: Words, cores: number, issues: Iss
       const [file = ""] = words.others;
       if (file === "")
         issues.push(issue("missing-file", "no file", "Name the table of your tests.", "FILE.csv"));
-      return { command: "calibrate", file, project: words.flags.get("project") ?? null, json: common.json };
+      const keep = readKeep(words, issues);
+      const project = words.flags.get("project") ?? null;
+      return { command: "calibrate", file, project, json: common.json, keep };
     }
     case "check":
       if (words.others.length === 0)
@@ -304,6 +335,14 @@ function readRoutine(words: Words, issues: Issue[]): string {
     issues.push(flagIssue("missing-flag", "routine", "nothing", remedy));
   }
   return id;
+}
+
+function readKeep(words: Words, issues: Issue[]): Keep {
+  const [file, note] = [words.flags.get("keep"), words.flags.get("note")];
+  if (file === "") issues.push(flagIssue("missing-value", "keep", "no value", "Name the file to write."));
+  if (file === undefined && note !== undefined)
+    issues.push(flagIssue("missing-flag", "note", note, "A note goes with --keep NEW.json: add it."));
+  return { file: file ?? null, note: note ?? "" };
 }
 
 function readAim(words: Words, issues: Issue[]): Objective {

@@ -1,10 +1,15 @@
 import { comparePair, type Side } from "../jobs/comparing.ts";
 import type { Issue, Parsed } from "../model/issue.ts";
+import type { ProjectFile } from "../model/parse.ts";
 import { ballsOf } from "../model/project.ts";
+import { pairFigures } from "../report/decisionFigures.ts";
 import { countWords } from "../report/lengthWords.ts";
+import { differenceText, type ProjectDifference, projectDifferences } from "../report/projectDifferences.ts";
 import type { PairVerdict } from "../search/pairVerdict.ts";
+import { keptTexts as t } from "../texts/english/kept.ts";
 import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
+import { type Keep, keepIssues, writeKept } from "./keepDecision.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
 import { loadProjectFile } from "./projectFile.ts";
@@ -21,6 +26,7 @@ export interface CompareInput {
   readonly seed: number;
   readonly workers: number;
   readonly json: boolean;
+  readonly keep: Keep;
 }
 
 /** `wedgeward compare`. @returns the exit code */
@@ -33,9 +39,13 @@ export async function compareCommand(input: CompareInput): Promise<number> {
     const issues = [first, second].flatMap((side) => (side.ok ? [] : side.issues));
     return reject("the command line or its projects", issues, json);
   }
-  const sides = [first.value, second.value] as const;
+  const { file, ...one } = first.value;
+  // Both sides of one file are one project: nothing differs, and workers know it by identity.
+  const two = other === input.project ? { ...second.value, project: one.project } : second.value;
+  const sides = [one, { project: two.project, routine: two.routine }] as const;
   const uneven = unevenBalls(sides);
-  if (uneven) return reject("the command line", [uneven], json);
+  const wrong = [...(uneven ? [uneven] : []), ...keepIssues(input.keep, file)];
+  if (wrong.length > 0) return reject("the command line", wrong, json);
   const signal = interruptSignal();
   const progress = commandProgress();
   const onProgress = (done: number): void =>
@@ -44,17 +54,61 @@ export async function compareCommand(input: CompareInput): Promise<number> {
     comparePair(pool, sides, { seed, trials, signal, onProgress }),
   ).finally(() => progress.end());
   const isStopped = status === "stopped";
-  if (json) printJson(compareJson(input, verdict, isStopped));
-  else print(compareText(input, verdict, isStopped));
+  if (!isStopped) keepPair(input, file, sides, verdict);
+  if (json) printJson({ ...compareJson(input, verdict, isStopped), changed: changesOf(sides) });
+  else print([compareText(input, verdict, isStopped), ...changedText(input, sides, isStopped)].join("\n"));
   return isStopped ? STOPPED : FINE;
 }
 
-function sideOf(file: string | null, id: string): Parsed<Side> {
-  const parsed = loadProjectFile(file);
-  if (!parsed.ok) return parsed;
-  const routine = routineIn(parsed.value, id);
-  const { project } = parsed.value;
-  return routine.ok ? { ok: true, value: { project, routine: routine.value } } : routine;
+function sideOf(named: string | null, id: string): Parsed<Side & { readonly file: ProjectFile }> {
+  const file = loadProjectFile(named);
+  if (!file.ok) return file;
+  const routine = routineIn(file.value, id);
+  if (!routine.ok) return routine;
+  return { ok: true, value: { project: file.value.project, routine: routine.value, file: file.value } };
+}
+
+type Sides = readonly [Side, Side];
+
+/** From the second side's project to the first one's. */
+function changesOf([first, second]: Sides): readonly ProjectDifference[] {
+  return first.project === second.project ? [] : projectDifferences(second.project, first.project);
+}
+
+function changedText(input: CompareInput, sides: Sides, isStopped: boolean): readonly string[] {
+  const changes = changesOf(sides);
+  const other = input.otherProject;
+  const list =
+    changes.length === 0
+      ? [t.unchanged]
+      : [t.head(other ?? ""), ...changes.map((each) => `  ${differenceText(each)}`)];
+  const { file } = input.keep;
+  return [...(other === null ? [] : list), ...(file === null || isStopped ? [] : [t.written(file)])];
+}
+
+function keepPair(
+  { keep, seed, trials }: CompareInput,
+  file: ProjectFile,
+  sides: Sides,
+  verdict: PairVerdict,
+): void {
+  const [{ project, routine }, second] = sides;
+  const isSame = project === second.project;
+  writeKept(keep, file, {
+    kind: "comparison",
+    title: isSame ? t.keptRoutine(routine.label) : t.keptRobot(second.project.name),
+    figures: pairFigures(sides, verdict.comparison),
+    inputs: {
+      ...(isSame ? {} : { otherProject: second.project }),
+      ...{
+        project,
+        routines: isSame && routine.id === second.routine.id ? [routine] : [routine, second.routine],
+        measurements: "",
+        seed,
+        trials,
+      },
+    },
+  });
 }
 
 function unevenBalls(sides: readonly [Side, Side]): Issue | null {

@@ -1,12 +1,16 @@
 import type { Dependence } from "../jobs/dependence.ts";
 import { type FixList, findFixes } from "../jobs/fixes.ts";
 import type { PartWorth } from "../jobs/partWorths.ts";
+import type { Issue } from "../model/issue.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { fixFigures } from "../report/decisionFigures.ts";
 import { costWords, gainWords, partTitle } from "../report/fixWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
+import { keptTexts as t } from "../texts/english/kept.ts";
 import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
+import { type Keep, keepIssues, writeKept } from "./keepDecision.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
 import { loadProjectFile } from "./projectFile.ts";
@@ -14,13 +18,21 @@ import type { StressInput } from "./stressCommand.ts";
 import { tableText } from "./table.ts";
 import { withPool } from "./withPool.ts";
 
+export interface FixInput extends StressInput {
+  readonly keep: Keep;
+  /** Row of the list, from 1, that is kept. */
+  readonly take: number;
+}
+
 /** `wedgeward fix`. @returns the exit code */
-export async function fixCommand(input: StressInput): Promise<number> {
+export async function fixCommand(input: FixInput): Promise<number> {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
   const { project } = parsed.value;
   const found = routineIn(parsed.value, input.routine);
   if (!found.ok) return reject("the command line", found.issues, input.json);
+  const wrong = keepIssues(input.keep, parsed.value);
+  if (wrong.length > 0) return reject("the command line", wrong, input.json);
   const { seed, trials, workers } = input;
   const signal = interruptSignal();
   const progress = commandProgress();
@@ -29,9 +41,22 @@ export async function fixCommand(input: StressInput): Promise<number> {
     findFixes(pool, project, found.value, { seed, trials, signal, onProgress }),
   ).finally(() => progress.end());
   const isStopped = list.status === "stopped";
+  const kept = isStopped || input.keep.file === null ? null : list.fixes[input.take - 1];
+  if (kept === undefined) return reject("the command line", [noSuchRow(input.take, list)], input.json);
+  if (kept) {
+    const inputs = { project, routines: [found.value], measurements: "", seed, trials };
+    const figures = fixFigures(kept, list);
+    writeKept(input.keep, parsed.value, { kind: "fix", title: kept.title, figures, inputs });
+  }
   if (input.json) printJson(fixJson(input, list));
   else print(fixText(project, found.value, input, list));
+  if (kept && !input.json) print(t.written(input.keep.file ?? ""));
   return isStopped ? STOPPED : FINE;
+}
+
+function noSuchRow(take: number, { fixes }: FixList): Issue {
+  const message = "There are not so many changes in the list; nothing was written.";
+  return { code: "no-row", path: "--take", message, got: String(take), expected: `at most ${fixes.length}` };
 }
 
 function fixJson({ routine, seed }: StressInput, { status, ...list }: FixList): object {
@@ -43,7 +68,8 @@ function fixText(project: Project, routine: Routine, { seed }: StressInput, list
   const stopped = list.status === "stopped" ? ["Stopped early; this is what was known by then.", ""] : [];
   const head = `${project.name}, ${routine.id}: ${routine.label}`;
   if (successRate === null) return [...stopped, head, "No trial was finished."].join("\n");
-  const rows = fixes.map(({ title, gain, costsS, verdict }) => [
+  const rows = fixes.map(({ title, gain, costsS, verdict }, i) => [
+    String(i + 1),
     title,
     gainWords(gain),
     verdict === "not told apart" ? "too close to call" : verdict,
@@ -55,7 +81,7 @@ function fixText(project: Project, routine: Routine, { seed }: StressInput, list
     head,
     `As it is: every ball home in ${rateWords(successRate)} (${rangeWords(successRate)}); up to ${trials} trials each, seed ${seed}`,
     "",
-    tableText([["what if", "every ball home", "", ""], ...rows], [false, false, false, false]),
+    tableText([["", "what if", "every ball home", "", ""], ...rows], [true, false, false, false, false]),
     "Same placements and same luck; verdicts by exact paired tests, corrected for their number.",
     ...(left.length === 0 ? [] : ["", "Left out:", ...left]),
     ...worthText(worths),

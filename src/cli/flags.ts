@@ -147,6 +147,27 @@ export const FLAGS = {
     allowed: "a project file, or the name of one that ships with the tool",
     help: "the project of the second routine, with another robot say (the same)",
   },
+  keep: {
+    kind: "text",
+    value: "NEW.json",
+    allowed: "a new file",
+    help: "writes the result down as an entry of the decision notebook, in a new project file",
+  },
+  note: {
+    kind: "text",
+    value: "WORDS",
+    allowed: "words, in quotes",
+    help: "why you decided so, for the entry",
+  },
+  take: {
+    kind: "number",
+    value: "N",
+    min: 1,
+    max: 1000,
+    fallback: 1,
+    allowed: wholeNumber(1, 1000),
+    help: "which row of the list of changes --keep writes down (1)",
+  },
   json: { kind: "switch", value: "", allowed: "no value", help: "print one JSON object and nothing else" },
 } as const;
 
@@ -198,9 +219,9 @@ export const COMMANDS: readonly Command[] = [
   {
     name: "compare",
     usage:
-      "compare ID ID [--project PROJECT] [--other-project PROJECT] [--trials N] [--seed S] [--workers W] [--json]",
+      "compare ID ID [--project PROJECT] [--other-project PROJECT] [--keep NEW.json [--note WORDS]] [--trials N] [--seed S] [--workers W] [--json]",
     help: "two routines, or one on two robots, on the same placements: which is better, and how sure that is",
-    flags: ["project", "other-project", "trials", "seed", "workers", "json"],
+    flags: ["project", "other-project", "keep", "note", "trials", "seed", "workers", "json"],
     mostFiles: 2,
   },
   {
@@ -219,9 +240,10 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "fix",
-    usage: "fix [PROJECT] --routine ID [--trials N] [--seed S] [--workers W] [--json]",
+    usage:
+      "fix [PROJECT] --routine ID [--keep NEW.json [--take N] [--note WORDS]] [--trials N] [--seed S] [--workers W] [--json]",
     help: "what to change on robot or routine and what it would bring, and what each part is worth",
-    flags: ["routine", "trials", "seed", "workers", "json"],
+    flags: ["routine", "keep", "take", "note", "trials", "seed", "workers", "json"],
     mostFiles: 1,
   },
   {
@@ -254,9 +276,9 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: "calibrate",
-    usage: "calibrate FILE.csv [--project PROJECT] [--json]",
+    usage: "calibrate FILE.csv [--project PROJECT] [--keep NEW.json [--note WORDS]] [--json]",
     help: "works out robot and ball from tests with a tape measure, and what that changes in the project",
-    flags: ["project", "json"],
+    flags: ["project", "keep", "note", "json"],
     mostFiles: 1,
   },
   {

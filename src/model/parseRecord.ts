@@ -85,8 +85,12 @@ function parseDecision(value: JsonValue, path: string, findings: Findings, readI
 }
 
 function parseInputs(fields: Fields, readInputs: ReadInputs): DecisionInputs {
+  const own = readInputs(fields.child("project", "required"));
+  const other = fields.has("otherProject") ? readInputs(fields.child("otherProject", "required")) : null;
   const inputs: DecisionInputs = {
-    ...readInputs(fields.child("project", "required")),
+    project: own.project,
+    routines: [...own.routines, ...(other?.routines ?? [])],
+    ...(other === null ? {} : { otherProject: other.project }),
     measurements: longText(fields, "measurements", MAX_TABLE_LENGTH),
     seed: fields.number("seed", SEED),
     trials: fields.number("trials", TRIALS),

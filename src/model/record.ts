@@ -26,6 +26,8 @@ export type DecisionKind = (typeof DECISION_KINDS)[number];
 /** What made the figures of a decision, as it was then: with it they can be made again whatever becomes of the project. */
 export interface DecisionInputs {
   readonly project: Project;
+  /** Of two robots compared, the other one's project; left out where both sides have the same. */
+  readonly otherProject?: Project;
   /** The routines it is about, the first one the routine decided on. */
   readonly routines: readonly Routine[];
   /** Measured table that a calibration was made from; "" for other kinds. */

@@ -39,11 +39,17 @@ export function decisionForFile(
   { date, kind, title, figures, reason, inputs }: Decision,
   inputsForFile: (project: Project, routines: readonly Routine[]) => object,
 ) {
-  const { project, routines, measurements, seed, trials } = inputs;
+  const { project, otherProject, routines, measurements, seed, trials } = inputs;
   return {
     ...{ date, kind, title, figures: [...figures], reason },
     inputs: {
-      project: inputsForFile(project, routines),
+      // Two robots may run routines of one id: each project holds its own.
+      ...(otherProject === undefined
+        ? { project: inputsForFile(project, routines) }
+        : {
+            project: inputsForFile(project, routines.slice(0, 1)),
+            otherProject: inputsForFile(otherProject, routines.slice(1)),
+          }),
       ...(measurements === "" ? {} : { measurements }),
       ...{ seed, trials },
     },

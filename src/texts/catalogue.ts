@@ -27,4 +27,5 @@ export interface Catalogue {
   readonly heat: typeof import("./english/heat.ts").heatTexts;
   readonly sheetProof: typeof import("./english/sheetProof.ts").sheetProofTexts;
   readonly poster: typeof import("./english/poster.ts").posterTexts;
+  readonly kept: typeof import("./english/kept.ts").keptTexts;
 }

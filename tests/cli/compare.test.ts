@@ -1,4 +1,8 @@
+import { mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { parseProjectFile } from "../../src/model/parse.ts";
 import { runCommand, runForJson } from "../support/command.ts";
 
 interface CompareJson {
@@ -10,6 +14,7 @@ interface CompareJson {
   readonly pValue: number;
   readonly better: string;
   readonly successDifference: { readonly value: number; readonly low: number; readonly high: number };
+  readonly changed: readonly object[];
   readonly anytime: { readonly settled: string | null };
 }
 
@@ -44,9 +49,34 @@ describe("wedgeward compare", () => {
     expect(same).toMatchObject({ onlyFirst: 0, onlySecond: 0, better: "alike" });
     expect(robots.both + robots.onlyFirst).toBe(same.both);
     expect(robots.onlyFirst + robots.onlySecond).toBeGreaterThan(0);
+    // Without anything kept, what differs is said as well.
+    expect(robots.changed).toContainEqual({ path: "robot.shape.kind", from: "plate", to: "arms" });
+    expect(same.changed).toEqual([]);
     const missing = await runCommand("compare", GOOD, GOOD, "--other-project", "no-such-robot");
     expect(missing.code).toBe(2);
     expect(missing.stderr).toMatch(/no-such-robot/);
+  });
+
+  it("writes two robots down as a decision that can be run again, and never over a file", async () => {
+    const file = join(mkdtempSync(join(tmpdir(), "kept-")), "kept.json");
+    const keep = ["--keep", file, "--note", "It pushes more at once."];
+    const args = ["compare", POOR, POOR, "--project", "usual-zone", "--other-project", "plate-robot"];
+    const done = await runCommand(...args, "--trials", "30", ...keep);
+    expect([done.code, done.stderr]).toEqual([0, ""]);
+    const read = parseProjectFile(readFileSync(file, "utf8"));
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    const [decision] = read.value.record.decisions;
+    expect(decision).toMatchObject({ kind: "comparison", reason: "It pushes more at once." });
+    expect(decision?.date).toMatch(/^\d{4}-\d\d-\d\d$/);
+    expect(decision?.figures).toContain("Changed: robot.shape.kind: plate → arms.");
+    const { project, otherProject, routines } = decision!.inputs;
+    expect([project.robot.name, otherProject?.robot.name]).toEqual(["Arm robot", "Plate robot"]);
+    expect(routines.map(({ id }) => id)).toEqual([POOR, POOR]);
+    expect(done.stdout).toContain("robot.shape.kind: plate → arms");
+    const again = await runCommand(...args, ...keep);
+    expect([again.code, again.stderr]).toEqual([2, expect.stringMatching(/--keep: .*left as it is/)]);
+    const alone = await runCommand("compare", POOR, GOOD, "--note", "why");
+    expect([alone.code, alone.stderr]).toEqual([2, expect.stringMatching(/A note goes with --keep/)]);
   });
 
   it("lists what is wrong with either side", async () => {

@@ -16,12 +16,16 @@ const blocks = [...readme.matchAll(/```(\w*)\n([\s\S]*?)```/g)].map(([, kind = "
 }));
 const RUN = "npm run -s wedgeward -- ";
 
+/** As a shell parts them: what stands in quotes is one word. */
+const wordsOf = (text: string): readonly string[] =>
+  [...text.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
+
 /** The words behind `npm run -s wedgeward --`, comments off. */
 const commandsOf = (text: string): readonly (readonly string[])[] =>
   text
     .split("\n")
     .flatMap((line) =>
-      line.startsWith(RUN) ? [(line.slice(RUN.length).split(" #")[0] ?? "").trim().split(/\s+/)] : [],
+      line.startsWith(RUN) ? [wordsOf((line.slice(RUN.length).split(" #")[0] ?? "").trim())] : [],
     );
 
 describe("the README", () => {
@@ -50,6 +54,7 @@ describe("the README", () => {
       "calibrate",
       "practice",
       "practice",
+      "compare",
       "sheet",
     ]);
     const runs = join(directory, "mill-runs.csv");
@@ -58,6 +63,14 @@ describe("the README", () => {
       // What a team does on its floor meanwhile.
       if (words.includes("--results"))
         writeFileSync(runs, readFileSync(runs, "utf8").replace(/;;;;$/gm, ";3;118,5;left-pusher;"));
+      // The robot is changed: slower in turns.
+      if (words.includes("mill-3.json")) {
+        const after = readFileSync(join(directory, "mill-2.json"), "utf8");
+        writeFileSync(
+          join(directory, "mill-3.json"),
+          after.replace('"turnRateDegPerS": 120', '"turnRateDegPerS": 90'),
+        );
+      }
       const { stdout } = await run(process.execPath, [join(top, "src/cli/launch.mjs"), ...words], {
         cwd: directory,
       });
@@ -71,5 +84,8 @@ describe("the README", () => {
     const sheet = readFileSync(join(directory, "mill-sheet.html"), "utf8");
     expect(sheet).toContain("The old mill: how our robot brings the balls home");
     expect(sheet).toMatch(/you got 0 of 8/);
+    expect(told[6]).toContain("robot.drive.turnRateDegPerS: 120 → 90");
+    expect(told[3]).toContain("Written down in mill-2.json");
+    expect(sheet).toContain("No worse in the model, and the balls wander less on our floor.");
   });
 });

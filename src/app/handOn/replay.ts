@@ -1,7 +1,7 @@
 import type { Decision } from "../../model/record.ts";
 import { calibrate } from "../../practice/calibrate.ts";
 import { readMeasurements } from "../../practice/measurements.ts";
-import { calibrationFigures, comparisonFigures, fixFigures } from "../../report/decisionFigures.ts";
+import { calibrationFigures, fixFigures, pairFigures } from "../../report/decisionFigures.ts";
 import type { Workers } from "../state/workers.ts";
 
 /**
@@ -14,7 +14,7 @@ export async function replayed(
   signal: AbortSignal,
   onProgress: (doneFrac: number) => void,
 ): Promise<readonly string[] | null> {
-  const { project, routines, measurements, seed, trials } = inputs;
+  const { project, otherProject = project, routines, measurements, seed, trials } = inputs;
   const [first, second] = routines;
   switch (kind) {
     case "calibration": {
@@ -26,11 +26,12 @@ export async function replayed(
       const { comparePair } = await import("../../jobs/comparing.ts");
       const sides = [
         { project, routine: first },
-        { project, routine: second },
+        { project: otherProject, routine: second },
       ] as const;
       const options = { seed, trials, signal, onProgress: (done: number) => onProgress(done / (2 * trials)) };
       const { status, verdict } = await comparePair(workers, sides, options);
-      return status === "stopped" ? null : comparisonFigures([first.label, second.label], verdict.comparison);
+      if (status === "stopped") return null;
+      return pairFigures(sides, verdict.comparison);
     }
     case "fix": {
       if (!first) return null;

@@ -5,6 +5,7 @@ import { carryMapTexts } from "./carryMap.ts";
 import { decisionTexts } from "./decision.ts";
 import { fixTexts } from "./fix.ts";
 import { heatTexts } from "./heat.ts";
+import { keptTexts } from "./kept.ts";
 import { knownBallsTexts } from "./knownBalls.ts";
 import { limitTexts } from "./limit.ts";
 import { lossTexts } from "./loss.ts";
@@ -56,4 +57,5 @@ export const german: Catalogue = {
   heat: heatTexts,
   sheetProof: sheetProofTexts,
   poster: posterTexts,
+  kept: keptTexts,
 };
