@@ -22,7 +22,7 @@ export interface CarryLimit {
  * Share of the estimated rate at which a turn on the spot keeps its ball in the engine: starting the turn already sends it outward,
  * which the estimate leaves out (at 0.73 of it the ball ends 13 mm inside the tips of arm-robot.json, at 0.92 it is 35 mm outside).
  */
-const SPOT_SHARE = 0.7;
+export const SPOT_SHARE = 0.7;
 /** Reached by so small a share more than is safe does not count: rounding of speeds. */
 const SHARE = 1e-6;
 

@@ -100,8 +100,12 @@ function follow(builder: RoutineBuilder, run: PushRun, way: readonly Waypoint[])
   );
 }
 
-/** The stretch up to a corner and the turn into the next one, gentle enough that carried balls stay in the pusher. */
-export function roundCorner(builder: RoutineBuilder, corner: RoundedCorner): boolean {
+/**
+ * The stretch up to a corner and the turn into the next one, gentle enough that carried balls stay in the pusher.
+ *
+ * @param spotShare of the estimated rate that a turn on the spot is made at
+ */
+export function roundCorner(builder: RoutineBuilder, corner: RoundedCorner, spotShare = 1): boolean {
   const { point, turnRad, radiusMm, tangentMm } = corner;
   const { carry } = builder.scene;
   const curved = radiusMm >= LEAST_RADIUS_MM;
@@ -109,7 +113,7 @@ export function roundCorner(builder: RoutineBuilder, corner: RoundedCorner): boo
   if (!carryOn(builder, distance(builder.pose, point) - (curved ? tangentMm : 0))) return false;
   const turned = curved
     ? builder.arc(radiusMm, turnRad, Math.min(builder.speedMmPerS, rate * radiusMm))
-    : builder.turn(turnRad, rate);
+    : builder.turn(turnRad, spotShare * rate);
   // Carried balls stay where they are and are met again: what the square-up needs is that they lie still.
   if (turned && point.squareUp) settleAndSquareUp(builder);
   return turned;

@@ -3,6 +3,7 @@ import type { Pose } from "../../motion/pose.ts";
 import { atan2, cos, sin, wrapAngle } from "../../num/elementary.ts";
 import type { RoutineBuilder } from "../builder.ts";
 import { curveRate, leastCurveMm, turnsOnSpot } from "../carry.ts";
+import { SPOT_SHARE } from "../carryLimits.ts";
 import { beforeWedge, turnInsMm } from "../place.ts";
 import { finish, roundCorner } from "../pushRun.ts";
 import { type RoundedCorner, roundedCorners, type Waypoint } from "../rounding.ts";
@@ -64,7 +65,7 @@ function follow(builder: RoutineBuilder, way: Way): boolean {
   const corners = roundedCorners(way);
   return (
     faceGently(builder, way[1] ?? last) &&
-    corners.every((corner) => roundCorner(builder, corner)) &&
+    corners.every((corner) => roundCorner(builder, corner, SPOT_SHARE)) &&
     finish(builder, last, "wall")
   );
 }
