@@ -1,10 +1,12 @@
+import type { dialogTexts } from "../texts/english/dialog.ts";
 import type { Workbench } from "./state/workbench.svelte.ts";
 
 /** One keyboard command: the keys as `KeyboardEvent.key` gives them, how they are printed, what they do. */
 export interface Shortcut {
   readonly keys: readonly string[];
   readonly printed: string;
-  readonly words: string;
+  /** What it does, said in texts. */
+  readonly does: keyof typeof dialogTexts.does;
   readonly act: (bench: Workbench, event: KeyboardEvent) => void;
 }
 
@@ -16,47 +18,47 @@ const jump = (direction: 1 | -1) => (bench: Workbench, event: KeyboardEvent) => 
 };
 
 export const SHORTCUTS: readonly Shortcut[] = [
-  { keys: [" "], printed: "Space", words: "play or pause", act: (bench) => bench.runs.player.toggle() },
-  { keys: ["ArrowRight"], printed: "→", words: "1 s ahead (with Shift 0.1 s)", act: jump(1) },
-  { keys: ["ArrowLeft"], printed: "←", words: "1 s back (with Shift 0.1 s)", act: jump(-1) },
-  { keys: ["."], printed: ".", words: "to the next move", act: (bench) => bench.runs.player.stepMove(1) },
-  { keys: [","], printed: ",", words: "to the move before", act: (bench) => bench.runs.player.stepMove(-1) },
-  { keys: ["+", "="], printed: "+", words: "faster", act: (bench) => bench.runs.player.changeSpeed(1) },
-  { keys: ["-"], printed: "−", words: "slower", act: (bench) => bench.runs.player.changeSpeed(-1) },
+  { keys: [" "], printed: "Space", does: "play", act: (bench) => bench.runs.player.toggle() },
+  { keys: ["ArrowRight"], printed: "→", does: "ahead", act: jump(1) },
+  { keys: ["ArrowLeft"], printed: "←", does: "back", act: jump(-1) },
+  { keys: ["."], printed: ".", does: "nextMove", act: (bench) => bench.runs.player.stepMove(1) },
+  { keys: [","], printed: ",", does: "moveBefore", act: (bench) => bench.runs.player.stepMove(-1) },
+  { keys: ["+", "="], printed: "+", does: "faster", act: (bench) => bench.runs.player.changeSpeed(1) },
+  { keys: ["-"], printed: "−", does: "slower", act: (bench) => bench.runs.player.changeSpeed(-1) },
   {
     keys: ["n", "N"],
     printed: "N",
-    words: "next placement of the balls",
+    does: "next",
     act: (bench) => void bench.runs.show(bench.runs.index + 1),
   },
   {
     keys: ["p", "P"],
     printed: "P",
-    words: "previous placement",
+    does: "previous",
     act: (bench) => void bench.runs.show(bench.runs.index - 1),
   },
   {
     keys: ["f", "F"],
     printed: "F",
-    words: "show one that failed",
+    does: "failed",
     act: (bench) => void bench.runs.find("failed"),
   },
   {
     keys: ["w", "W"],
     printed: "W",
-    words: "show one that worked",
+    does: "worked",
     act: (bench) => void bench.runs.find("worked"),
   },
   {
     keys: ["l", "L"],
     printed: "L",
-    words: "to the next jam or loss in this run",
+    does: "trouble",
     act: (bench) => bench.runs.player.toNextTrouble(),
   },
   {
     keys: ["1", "2", "3", "4", "5", "6", "7", "8", "9"],
     printed: "1 … 9",
-    words: "choose the routine of that rank",
+    does: "rank",
     act: (bench, event) => {
       const candidate = bench.ranking.candidates[Number(event.key) - 1];
       if (candidate) bench.choose(candidate.routine.id);

@@ -1,5 +1,6 @@
 import { cagesBalls } from "../model/arms.ts";
 import { ballsOf } from "../model/project.ts";
+import { patternTexts } from "../texts/english/pattern.ts";
 import { CARRIED_LANES } from "./carriedLanes.ts";
 import { coded, type Family, type Variant } from "./family.ts";
 import { HERD } from "./herd.ts";
@@ -11,22 +12,28 @@ import { HERD } from "./herd.ts";
  */
 export const CAGED: Family = {
   id: "cage",
-  pattern: "Gather, cage and carry",
+  get pattern() {
+    return patternTexts.names.cage;
+  },
   needs: {
     fits: (project) => cagesBalls(project.robot, ballsOf(project)),
-    reason: "Only for a robot whose arms swing shut around every ball.",
+    get reason() {
+      return patternTexts.cageNeeds;
+    },
   },
   variants: [
-    ...HERD.variants.map((each) => caged(each, "hooks", "hooks along the walls")),
-    ...CARRIED_LANES.variants.map((each) => caged(each, "lanes", "lanes")),
+    ...HERD.variants.map((each) => caged(each, "hooks", () => patternTexts.hooks)),
+    ...CARRIED_LANES.variants.map((each) => caged(each, "lanes", () => patternTexts.lanes)),
   ],
 };
 
-function caged(of: Variant, code: string, words: string): Variant {
+function caged(of: Variant, code: string, say: () => string): Variant {
   return {
     ...of,
     code: coded(code, of.code),
-    label: `${words}, ${of.label}`,
+    get label() {
+      return `${say()}, ${of.label}`;
+    },
     params: { ...of.params, way: code },
     runs: (scene, dials) => of.runs(scene, dials).map((run) => ({ ...run, cage: true })),
   };

@@ -1,3 +1,4 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { farWallOf } from "./closing.ts";
 import { coded, combinations, type Family, listed, percent, type Variant } from "./family.ts";
 import type { PushRun } from "./pushRun.ts";
@@ -13,7 +14,9 @@ interface Choice {
 /** Parallel lanes from the far wall, each carried on to the wedge; back the same way, then the next one, outermost first. */
 export const CARRIED_LANES: Family = {
   id: "carry",
-  pattern: "Lanes carried to the wedge",
+  get pattern() {
+    return patternTexts.names.carried;
+  },
   variants: combinations({
     longFirst: [true, false],
     spacing: [0.75, 0.95],
@@ -26,11 +29,13 @@ function variant(choice: Choice): Variant {
   const side = longFirst ? "long" : "short";
   return {
     code: coded(side, `s${percent(spacing)}`, squareUps ? "q" : ""),
-    label: listed(
-      `along the ${side} side`,
-      `${percent(spacing)} % of the pusher apart`,
-      squareUps ? "squares up before each" : "",
-    ),
+    get label() {
+      return listed(
+        patternTexts.along(longFirst),
+        patternTexts.apart(percent(spacing)),
+        squareUps ? patternTexts.squaresEach : "",
+      );
+    },
     params: { side, spacingFrac: spacing, squareUps },
     longFirst,
     extraBerthMm: 0,

@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { patternTexts } from "../texts/english/pattern.ts";
 import { FAMILIES } from "./families.ts";
 import { RoutineMaker } from "./maker.ts";
 import { idOf, recipesOf } from "./recipe.ts";
@@ -56,7 +57,7 @@ export function catalogueOf(made: readonly (Routine | null)[]): Catalogue {
 
 /** @param present patterns of which the zone has a routine */
 export function missingFamilies(present: ReadonlySet<string>): readonly MissingFamily[] {
-  const reason = "The robot has no room for enough of its pushes in this zone.";
+  const reason = patternTexts.noRoom;
   return FAMILIES.filter(({ pattern }) => !present.has(pattern)).map(({ pattern, needs }) => ({
     pattern,
     reason: needs?.reason ?? reason,

@@ -1,3 +1,4 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { farWallOf } from "./closing.ts";
 import { combinations, type Family, type Variant } from "./family.ts";
 import { type LaneChoice, laneVariant } from "./laneVariant.ts";
@@ -8,7 +9,9 @@ import type { Scene } from "./scene.ts";
 /** Parallel lanes that each end at the closing wall; then runs along the closing walls into the corner, and a square push. */
 export const CLOSING_LANES: Family = {
   id: "close",
-  pattern: "Lanes to the closing wall",
+  get pattern() {
+    return patternTexts.names.closing;
+  },
   variants: combinations({
     longFirst: [true, false],
     spacing: [0.8],
@@ -18,8 +21,10 @@ export const CLOSING_LANES: Family = {
 };
 
 function variant(choice: LaneChoice): Variant {
-  return laneVariant(choice, "squares up before each lane", (scene, spacing) =>
-    closingLanes(scene, spacing, choice.squareUps),
+  return laneVariant(
+    choice,
+    () => patternTexts.squaresLane,
+    (scene, spacing) => closingLanes(scene, spacing, choice.squareUps),
   );
 }
 

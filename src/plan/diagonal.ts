@@ -1,5 +1,6 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { closingRuns } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, percent, type Variant } from "./family.ts";
+import { coded, combinations, type Family, listed, percent, type Variant } from "./family.ts";
 import { beforeWedge, pusherWidthMm, roomyMm } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import type { Scene } from "./scene.ts";
@@ -13,7 +14,9 @@ interface Choice {
 /** Parallel lanes square to the wedge's long side, toward the corner: the middle ones end on the wedge, the others at the closing walls. */
 export const DIAGONAL: Family = {
   id: "diag",
-  pattern: "Diagonal lanes",
+  get pattern() {
+    return patternTexts.names.diagonal;
+  },
   variants: combinations({ spacing: [0.7, 0.9], closing: [0, 2], back: [true] }).map(variant),
 };
 
@@ -21,11 +24,13 @@ function variant(choice: Choice): Variant {
   const { spacing, closing, back } = choice;
   return {
     code: coded(`s${percent(spacing)}`, `c${closing}`, back ? "b" : ""),
-    label: listed(
-      `${percent(spacing)} % of the pusher apart`,
-      closing > 0 ? counted(closing, "closing wall run") : "",
-      back ? "goes back along each lane" : "",
-    ),
+    get label() {
+      return listed(
+        patternTexts.apart(percent(spacing)),
+        closing > 0 ? patternTexts.closings(closing) : "",
+        back ? patternTexts.goesBack : "",
+      );
+    },
     params: { spacingFrac: spacing, closingRuns: closing, back },
     longFirst: true,
     extraBerthMm: 0,

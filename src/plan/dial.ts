@@ -1,3 +1,4 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 /**
  * Numbers by which every routine of a pattern can be varied a little at a time, beside its speed. They are set in whole
  * steps, finer than a robot could tell, so that an id holds them exactly.
@@ -34,7 +35,7 @@ export const DIALS: Readonly<Record<DialName, DialScale>> = {
     low: 40,
     high: 110,
     reach: 25,
-    words: (steps) => `${steps} % of the pusher apart`,
+    words: (steps) => patternTexts.apart(steps),
   },
   radiusFrac: {
     letter: "r",
@@ -42,7 +43,7 @@ export const DIALS: Readonly<Record<DialName, DialScale>> = {
     low: 20,
     high: 150,
     reach: 40,
-    words: (steps) => `curves of ${steps} % of the robot's reach`,
+    words: (steps) => patternTexts.curves(steps),
   },
   standOffMm: {
     letter: "w",
@@ -50,7 +51,7 @@ export const DIALS: Readonly<Record<DialName, DialScale>> = {
     low: 0,
     high: 40,
     reach: 20,
-    words: (steps) => `${steps} mm more room beside walls`,
+    words: (steps) => patternTexts.moreRoom(steps),
   },
 };
 

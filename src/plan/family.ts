@@ -55,10 +55,6 @@ export function percent(share: number): number {
   return Math.round(100 * share);
 }
 
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
-
 /** "a, b, c" without the empty ones. */
 export function listed(...parts: readonly string[]): string {
   return parts.filter((part) => part !== "").join(", ");

@@ -1,5 +1,6 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { BOTH_FAR_WALLS, closingRuns } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, type Variant } from "./family.ts";
+import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
 import type { Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { bowRun } from "./routes.ts";
@@ -17,7 +18,9 @@ interface Choice {
  */
 export const FAN: Family = {
   id: "fan",
-  pattern: "Fan from the far corner",
+  get pattern() {
+    return patternTexts.names.fan;
+  },
   variants: combinations({
     each: [2, 3],
     closing: [0, 2],
@@ -30,11 +33,13 @@ function variant(choice: Choice): Variant {
   const pushes = 2 * each + 1;
   return {
     code: coded(`n${pushes}`, `c${closing}`, squareUps ? "q" : ""),
-    label: listed(
-      counted(pushes, "push", "pushes"),
-      closing > 0 ? counted(closing, "closing wall run") : "",
-      squareUps ? "squares up before each" : "",
-    ),
+    get label() {
+      return listed(
+        patternTexts.pushes(pushes),
+        closing > 0 ? patternTexts.closings(closing) : "",
+        squareUps ? patternTexts.squaresEach : "",
+      );
+    },
     params: { pushes, closingRuns: closing, squareUps },
     longFirst: true,
     extraBerthMm: 15,

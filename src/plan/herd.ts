@@ -1,5 +1,6 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { BOTH_FAR_WALLS, closingRuns } from "./closing.ts";
-import { coded, combinations, counted, type Family, listed, type Variant } from "./family.ts";
+import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
 import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { bowRun, hookRun } from "./routes.ts";
@@ -24,7 +25,9 @@ export const RADIUS = 0.6;
  */
 export const HERD: Family = {
   id: "herd",
-  pattern: "Inward herding spiral",
+  get pattern() {
+    return patternTexts.names.herd;
+  },
   variants: combinations({
     rounds: ["all", "outer"] as const,
     squareUps: [true, false],
@@ -37,12 +40,14 @@ function variant(choice: Choice): Variant {
   const { rounds, squareUps, back, closing } = choice;
   return {
     code: coded(rounds, `c${closing}`, squareUps ? "q" : "", back ? "b" : ""),
-    label: listed(
-      rounds === "all" ? "to the middle" : "all rounds but the innermost",
-      back ? "back the way it came" : "back straight",
-      closing > 0 ? counted(closing, "closing wall run") : "",
-      squareUps ? "squares up before each hook" : "",
-    ),
+    get label() {
+      return listed(
+        rounds === "all" ? patternTexts.toMiddle : patternTexts.allButInner,
+        back ? patternTexts.backSameWay : patternTexts.backStraight,
+        closing > 0 ? patternTexts.closings(closing) : "",
+        squareUps ? patternTexts.squaresHook : "",
+      );
+    },
     params: { rounds, squareUps, back, closingRuns: closing },
     longFirst: true,
     extraBerthMm: 8,

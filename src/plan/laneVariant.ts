@@ -1,5 +1,6 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { closingRuns, cornerPushes } from "./closing.ts";
-import { coded, counted, listed, percent, type Variant } from "./family.ts";
+import { coded, listed, percent, type Variant } from "./family.ts";
 import type { PushRun } from "./pushRun.ts";
 import type { Scene } from "./scene.ts";
 
@@ -19,19 +20,21 @@ export interface LaneChoice {
  */
 export function laneVariant(
   choice: LaneChoice,
-  squareUpWords: string,
+  squareUpWords: () => string,
   lanes: (scene: Scene, spacing: number) => readonly PushRun[],
 ): Variant {
   const { longFirst, spacing, closing, squareUps } = choice;
   const side = longFirst ? "long" : "short";
   return {
     code: coded(side, `s${percent(spacing)}`, `c${closing}`, squareUps ? "q" : ""),
-    label: listed(
-      `along the ${side} side`,
-      `${percent(spacing)} % of the pusher apart`,
-      counted(closing, "closing wall run"),
-      squareUps ? squareUpWords : "",
-    ),
+    get label() {
+      return listed(
+        patternTexts.along(longFirst),
+        patternTexts.apart(percent(spacing)),
+        patternTexts.closings(closing),
+        squareUps ? squareUpWords() : "",
+      );
+    },
     params: { side, spacingFrac: spacing, closingRuns: closing, squareUps },
     longFirst,
     extraBerthMm: 0,

@@ -1,8 +1,9 @@
 import type { Project } from "../model/project.ts";
 import type { Move, Routine } from "../model/routine.ts";
+import { patternTexts } from "../texts/english/pattern.ts";
 import { RoutineBuilder } from "./builder.ts";
 import { DIAL_NAMES, DIALS, type DialName, type Dials, dialValue } from "./dial.ts";
-import { counted, listed, percent } from "./family.ts";
+import { listed, percent } from "./family.ts";
 import { type Frame, movesFromFrame, targetFrame } from "./frame.ts";
 import { pushAlong } from "./pushRun.ts";
 import { idOf, type Recipe, recipeOf, usualSteps } from "./recipe.ts";
@@ -38,8 +39,13 @@ export class RoutineMaker {
     const planned = plannedMoves(scene, recipe, dials);
     if (planned === null) return null;
     const { moves, leftOut } = planned;
-    const honest = leftOut > 0 ? `without ${counted(leftOut, "push", "pushes")} that had no room` : "";
-    const label = listed(variant.label, `${percent(speedFrac)} % speed`, ...turnedWords(recipe), honest);
+    const honest = leftOut > 0 ? patternTexts.without(leftOut) : "";
+    const label = listed(
+      variant.label,
+      patternTexts.speed(percent(speedFrac)),
+      ...turnedWords(recipe),
+      honest,
+    );
     return {
       id: idOf(recipe),
       pattern: family.pattern,

@@ -1,7 +1,8 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { closingRuns } from "./closing.ts";
 import { closingLanes } from "./closingLanes.ts";
 import type { Dials } from "./dial.ts";
-import { coded, combinations, counted, type Family, listed, type Variant } from "./family.ts";
+import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
 import { bows } from "./fan.ts";
 import { hook, RADIUS } from "./herd.ts";
 import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
@@ -25,17 +26,12 @@ const SPACING = 0.77;
 /** The same for lanes. */
 const LANE_SPACING = 0.9;
 
-const FIRST_NAMES: Readonly<Record<Choice["first"], string>> = {
-  hooks: "hooks along the walls",
-  lap: "a lap along the walls",
-  lanes: "lanes to the closing wall",
-  mow: "lanes to and fro",
-};
-
 /** Two patterns in one: a search along the walls or in lanes, then rings or a fan for what lies inside; closing wall runs last. */
 export const MIXTURE: Family = {
   id: "mix",
-  pattern: "Mixture",
+  get pattern() {
+    return patternTexts.names.mix;
+  },
   variants: [
     ...combinations({
       first: ["hooks"] as const,
@@ -59,12 +55,14 @@ function variant(choice: Choice): Variant {
   const way = side === "x" ? "long" : "short";
   return {
     code: coded(first, inside, way, `c${closing}`, squareUps ? "q" : ""),
-    label: listed(
-      `${FIRST_NAMES[first]}, then ${inside === "rings" ? "rings farther in" : "a fan"}`,
-      first === "hooks" ? `${way} closing wall first` : "",
-      closing > 0 ? counted(closing, "closing wall run") : "",
-      squareUps ? "squares up" : "",
-    ),
+    get label() {
+      return listed(
+        patternTexts.twoParts(patternTexts.first[first], inside === "rings"),
+        first === "hooks" ? patternTexts.firstWall(side === "x") : "",
+        closing > 0 ? patternTexts.closings(closing) : "",
+        squareUps ? patternTexts.squares : "",
+      );
+    },
     params: { first, inside, firstWall: way, closingRuns: closing, squareUps },
     longFirst: true,
     extraBerthMm: 0,

@@ -1,5 +1,6 @@
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { patternTexts } from "../texts/english/pattern.ts";
 
 /** Fetches at most so many times as often as there are balls: some get away and have to be fetched again. */
 const TRIES = 3;
@@ -14,8 +15,10 @@ export function perfectRoutine(project: Project): Routine {
   const speedMmPerS = robot.drive.topSpeedMmPerS * Math.max(...settings.speedFracs);
   return {
     id: "all-known",
-    pattern: "Everything known",
-    label: "Fetches one ball after the other, all places known",
+    get pattern() {
+      return patternTexts.names.known;
+    },
+    label: patternTexts.fetchesAll,
     params: {},
     moves: [],
     program: [

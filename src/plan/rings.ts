@@ -1,3 +1,4 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { cornerPushes } from "./closing.ts";
 import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
 import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
@@ -23,21 +24,27 @@ const SPACING = 0.85;
 /** Laps all round, each carried onto the wedge, the first along the walls and each next one farther in; the middle last. */
 export const RINGS_IN: Family = {
   id: "ringin",
-  pattern: "Rings inward",
+  get pattern() {
+    return patternTexts.names.ringin;
+  },
   variants: combinations(LISTS).map((choice) => variant(choice, true)),
 };
 
 /** The same from the middle out. */
 export const RINGS_OUT: Family = {
   id: "ringout",
-  pattern: "Rings outward",
+  get pattern() {
+    return patternTexts.names.ringout;
+  },
   variants: combinations(LISTS).map((choice) => variant(choice, false)),
 };
 
 /** One lap along the walls and nothing else: the honest baseline. */
 export const WALL_LOOP: Family = {
   id: "loop",
-  pattern: "Wall loop only",
+  get pattern() {
+    return patternTexts.names.loop;
+  },
   variants: combinations(LISTS).map(loopVariant),
 };
 
@@ -46,7 +53,9 @@ function variant(choice: Choice, inward: boolean): Variant {
   const way = side === "x" ? "long" : "short";
   return {
     code: coded(way, squareUps ? "q" : ""),
-    label: listed(`${way} closing wall first`, squareUps ? "squares up at each corner" : ""),
+    get label() {
+      return listed(patternTexts.firstWall(side === "x"), squareUps ? patternTexts.squaresCorner : "");
+    },
     params: { firstWall: way, squareUps },
     longFirst: true,
     extraBerthMm: 8,
@@ -84,7 +93,9 @@ function loopVariant({ side, squareUps }: Choice): Variant {
   const way = side === "x" ? "long" : "short";
   return {
     code: coded(way, squareUps ? "q" : ""),
-    label: listed(`${way} closing wall first`, squareUps ? "squares up at each corner" : ""),
+    get label() {
+      return listed(patternTexts.firstWall(side === "x"), squareUps ? patternTexts.squaresCorner : "");
+    },
     params: { firstWall: way, squareUps },
     longFirst: true,
     extraBerthMm: 0,

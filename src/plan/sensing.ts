@@ -8,6 +8,7 @@ import type { Corner } from "../model/zone.ts";
 import { entryAt, entryPose } from "../motion/entry.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Walker } from "../motion/walker.ts";
+import { patternTexts } from "../texts/english/pattern.ts";
 import { cornerCheck } from "./cornerCheck.ts";
 import { poseFromFrame, targetFrame } from "./frame.ts";
 import { lookouts } from "./lookout.ts";
@@ -65,7 +66,7 @@ export function makeSensing(project: Project, id: string, makeBlind: BlindMaker)
   if (program === null) return null;
   return {
     id,
-    pattern: plan.find ? "Find the corner first" : "Look and fetch",
+    pattern: plan.find ? patternTexts.names.find : patternTexts.names.look,
     label: labelOf(plan),
     params: { places: plan.places, tail: plan.tail },
     moves: nominalMoves(project, program),
@@ -75,12 +76,10 @@ export function makeSensing(project: Project, id: string, makeBlind: BlindMaker)
 
 function labelOf({ find, places, tail }: Plan): string {
   const parts = [
-    places === 0
-      ? ""
-      : `looks around from ${places === 1 ? "one place" : `${places} places`} and fetches what it sees`,
-    tail === "none" ? "" : `${places === 0 ? "" : "then "}sweeps what is left (${tail})`,
+    places === 0 ? "" : patternTexts.looksFrom(places),
+    tail === "none" ? "" : patternTexts.sweepsLeft(places > 0, tail),
   ].filter((part) => part !== "");
-  return `${find ? "Find the corner first" : "Look and fetch"}: ${parts.join(", ")}`;
+  return `${find ? patternTexts.names.find : patternTexts.names.look}: ${parts.join(", ")}`;
 }
 
 /** Looks around from each place, fetches until nothing is seen any more, and sweeps blindly from the last place. */

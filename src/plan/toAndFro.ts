@@ -1,3 +1,4 @@
+import { patternTexts } from "../texts/english/pattern.ts";
 import { combinations, type Family, type Variant } from "./family.ts";
 import { type LaneChoice, laneVariant } from "./laneVariant.ts";
 import { besideMm, evenly, homeOf, pusherWidthMm, roomyMm } from "./place.ts";
@@ -8,7 +9,9 @@ import type { Scene } from "./scene.ts";
 /** To and fro in parallel lanes from the far wall to the closing wall without ever going back; then closing wall runs. */
 export const TO_AND_FRO: Family = {
   id: "mow",
-  pattern: "Lanes to and fro",
+  get pattern() {
+    return patternTexts.names.toAndFro;
+  },
   variants: combinations({
     longFirst: [true, false],
     spacing: [0.75],
@@ -18,9 +21,11 @@ export const TO_AND_FRO: Family = {
 };
 
 function variant(choice: LaneChoice): Variant {
-  return laneVariant(choice, "squares up at each lane's start", (scene, spacing) => [
-    mow(scene, spacing, choice.squareUps),
-  ]);
+  return laneVariant(
+    choice,
+    () => patternTexts.squaresStart,
+    (scene, spacing) => [mow(scene, spacing, choice.squareUps)],
+  );
 }
 
 /** One long run: the lanes from the far wall y = height downward, as far as the robot can still turn, the last toward the closing wall x = 0. */

@@ -3,6 +3,7 @@ import type { Project } from "../model/project.ts";
 import type { Move, Routine } from "../model/routine.ts";
 import { nominalCourse } from "../motion/course.ts";
 import { RoutineMaker } from "../plan/maker.ts";
+import { changeTexts } from "../texts/english/change.ts";
 import { CHANGES } from "./changes.ts";
 
 /** What a change makes of a project and a routine, or why it cannot be made, as a plain sentence. */
@@ -17,13 +18,13 @@ export type Changed =
     }
   | { readonly reason: string };
 
+/** Short and stable; texts say in plain words what is done, as the beginning of "…: +6 of 100 runs". */
+export type ChangeId = keyof typeof changeTexts.titles;
+
 /** Something a team can do: to the robot, to the way it drives, to the routine. */
 export interface Change {
-  /** Short and stable. */
-  readonly id: string;
+  readonly id: ChangeId;
   readonly about: "pusher" | "drift" | "routine";
-  /** In plain words, as the beginning of "…: +6 of 100 runs". */
-  readonly title: string;
   readonly apply: (project: Project, routine: Routine) => Changed;
 }
 
@@ -45,22 +46,25 @@ export function proposeChanges(project: Project, routine: Routine): readonly Pro
   return CHANGES.map((change) => propose(change, project, routine));
 }
 
-const DECIDES = "This routine decides by its sensors: its moves are made on the way.";
+const DECIDES = changeTexts.decides;
 
-function propose({ id, about, title, apply }: Change, project: Project, routine: Routine): ProposedChange {
+function propose({ id, about, apply }: Change, project: Project, routine: Routine): ProposedChange {
   const decides = routine.program !== undefined && about === "routine";
   const changed: Changed = decides ? { reason: DECIDES } : apply(project, routine);
-  const head = { id, about, title: ("title" in changed ? changed.title : undefined) ?? title };
+  const head = {
+    id,
+    about,
+    title: ("title" in changed ? changed.title : undefined) ?? changeTexts.titles[id],
+  };
   if ("reason" in changed) return { ...head, made: null, reason: changed.reason };
   const [issue] = checkProject(changed.project);
   if (issue !== undefined) return { ...head, made: null, reason: issue.message };
   const replanned = changed.replans === true ? replan(changed.project, routine, project) : changed.routine;
   if (replanned === null) {
-    return { ...head, made: null, reason: "The pattern has too little room for enough of its pushes then." };
+    return { ...head, made: null, reason: changeTexts.noRoom };
   }
   const hit = strayTouch(changed.project, replanned.moves, strayTouches(project, routine.moves));
-  if (hit !== null)
-    return { ...head, made: null, reason: `The robot would run into something in move ${hit + 1}.` };
+  if (hit !== null) return { ...head, made: null, reason: changeTexts.runsInto(hit + 1) };
   return { ...head, made: { project: changed.project, routine: replanned }, reason: null };
 }
 

@@ -4,6 +4,7 @@ import type { Program, Step } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
 import type { Drift } from "../model/robot.ts";
 import type { Routine } from "../model/routine.ts";
+import { changeTexts } from "../texts/english/change.ts";
 import { compileTrial } from "../trial/compile.ts";
 import { runTrial } from "../trial/run.ts";
 import { withSpeed } from "./changes.ts";
@@ -17,6 +18,8 @@ export interface Factor {
   readonly set: (subject: Subject, u: number) => Subject;
 }
 
+type FactorId = keyof typeof changeTexts.factors;
+
 export interface Subject {
   readonly project: Project;
   readonly routine: Routine;
@@ -24,7 +27,7 @@ export interface Subject {
 
 /** Ranges: errors from half to one and a half of what is stated, values nobody measured over their stated spread. */
 export const FACTORS: readonly Factor[] = [
-  driftFactor("turn-error", "turn error, half to one and a half", (drift, f) => ({
+  driftFactor("turn-error", (drift, f) => ({
     ...drift,
     systematic: { ...drift.systematic, turnScaleSd: f * drift.systematic.turnScaleSd },
     random: {
@@ -33,23 +36,25 @@ export const FACTORS: readonly Factor[] = [
       turnSdRad: f * drift.random.turnSdRad,
     },
   })),
-  driftFactor("distance-error", "distance error, half to one and a half", (drift, f) => ({
+  driftFactor("distance-error", (drift, f) => ({
     ...drift,
     systematic: { ...drift.systematic, distanceScaleSd: f * drift.systematic.distanceScaleSd },
     random: { ...drift.random, distanceSdFrac: f * drift.random.distanceSdFrac },
   })),
-  driftFactor("crookedness", "crooked straights, half to one and a half", (drift, f) => ({
+  driftFactor("crookedness", (drift, f) => ({
     ...drift,
     systematic: { ...drift.systematic, curvatureSdRadPerMm: f * drift.systematic.curvatureSdRadPerMm },
     random: { ...drift.random, curvatureSdRadPerMm: f * drift.random.curvatureSdRadPerMm },
   })),
-  driftFactor("start-error", "start pose error, half to one and a half", (drift, f) => ({
+  driftFactor("start-error", (drift, f) => ({
     ...drift,
     start: { positionSdMm: f * drift.start.positionSdMm, headingSdRad: f * drift.start.headingSdRad },
   })),
   {
     id: "speed",
-    title: "driving speed, 70 to 100 %",
+    get title() {
+      return changeTexts.factors.speed;
+    },
     set: ({ project, routine }, u) => ({
       project,
       routine: {
@@ -59,16 +64,16 @@ export const FACTORS: readonly Factor[] = [
       },
     }),
   },
-  ballFactor("rolling", "rolling resistance, over its spread", (kind, project, u) => ({
+  ballFactor("rolling", (kind, project, u) => ({
     ...kind,
     rollingResistance: kind.rollingResistance * spreadFactor(project.spread.rollingResistanceFrac, u),
   })),
-  ballFactor("ball-friction", "friction of balls, over its spread", (kind, project, u) => ({
+  ballFactor("ball-friction", (kind, project, u) => ({
     ...kind,
     frictionCoeff: kind.frictionCoeff * spreadFactor(project.spread.frictionFrac, u),
     floorFrictionCoeff: kind.floorFrictionCoeff * spreadFactor(project.spread.frictionFrac, u),
   })),
-  ballFactor("bounce", "bounce of balls, over its spread", (kind, project, u) => ({
+  ballFactor("bounce", (kind, project, u) => ({
     ...kind,
     restitution: Math.min(1, Math.max(0, kind.restitution + between(u, -1, 1) * project.spread.restitution)),
   })),
@@ -101,10 +106,12 @@ function spreadFactor(frac: number, u: number): number {
   return 1 + frac * between(u, -1, 1);
 }
 
-function driftFactor(id: string, title: string, turn: (drift: Drift, factor: number) => Drift): Factor {
+function driftFactor(id: FactorId, turn: (drift: Drift, factor: number) => Drift): Factor {
   return {
     id,
-    title,
+    get title() {
+      return changeTexts.factors[id];
+    },
     set: ({ project, routine }, u) => {
       const { robot } = project;
       const drift = turn(robot.drift, between(u, 0.5, 1.5));
@@ -113,14 +120,12 @@ function driftFactor(id: string, title: string, turn: (drift: Drift, factor: num
   };
 }
 
-function ballFactor(
-  id: string,
-  title: string,
-  turn: (kind: BallKind, project: Project, u: number) => BallKind,
-): Factor {
+function ballFactor(id: FactorId, turn: (kind: BallKind, project: Project, u: number) => BallKind): Factor {
   return {
     id,
-    title,
+    get title() {
+      return changeTexts.factors[id];
+    },
     set: ({ project, routine }, u) => ({
       project: {
         ...project,

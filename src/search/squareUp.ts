@@ -1,6 +1,7 @@
 import type { Project } from "../model/project.ts";
 import type { Move, Routine } from "../model/routine.ts";
 import { Walker } from "../motion/walker.ts";
+import { changeTexts } from "../texts/english/change.ts";
 import type { Changed } from "./change.ts";
 
 /** Shorter pushes are no runs, mm. */
@@ -15,21 +16,18 @@ const SQUARE_RAD = 1e-6;
  */
 export function squareUpOnce(project: Project, routine: Routine): Changed {
   const last = chances(project, routine.moves).at(-1);
-  if (last === undefined) return { reason: NO_CHANCE };
-  const title = `squaring up once more, before move ${last.index + 1}`;
+  if (last === undefined) return { reason: changeTexts.noChance };
+  const title = changeTexts.squareUpBefore(last.index + 1);
   return { project, routine: { ...routine, moves: withChances(routine.moves, [last]) }, title };
 }
 
 /** The same before every long push for which it is possible; only where there are several. */
 export function squareUpAlways(project: Project, routine: Routine): Changed {
   const all = chances(project, routine.moves);
-  if (all.length < 2) return { reason: all.length === 0 ? NO_CHANCE : "There is only one chance for it." };
-  const title = `squaring up at every chance, ${all.length} times more`;
+  if (all.length < 2) return { reason: all.length === 0 ? changeTexts.noChance : changeTexts.onlyOneChance };
+  const title = changeTexts.squareUpTimes(all.length);
   return { project, routine: { ...routine, moves: withChances(routine.moves, all) }, title };
 }
-
-const NO_CHANCE =
-  "There is no long push with a wall square behind the robot, other than where it squares up already.";
 
 /** Moves to put in before the move of an index. */
 interface Chance {

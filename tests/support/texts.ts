@@ -39,8 +39,14 @@ function walk(name: string, english: unknown, other: unknown, said: Said[]): voi
       walk(`${name}.${key}`, value, (other as Record<string, unknown> | undefined)?.[key], said);
     }
   } else if (typeof english === "function" && typeof other === "function") {
-    const say = (speaker: (...values: unknown[]) => unknown, values: readonly unknown[]): string =>
-      String(speaker(...values));
+    // A text that wants words, not numbers, throws at a number.
+    const say = (speaker: (...values: unknown[]) => unknown, values: readonly unknown[]): string => {
+      try {
+        return String(speaker(...values));
+      } catch {
+        return String(speaker(...values.map(String)));
+      }
+    };
     for (const values of samples(Math.max(english.length, other.length))) {
       const each = { english: say(english as never, values), german: say(other as never, values) };
       said.push({ name, isFixed: false, ...each });

@@ -1,6 +1,7 @@
 import type { Issue } from "../../model/issue.ts";
 import { type ProjectFile, parseProjectFile } from "../../model/parse.ts";
 import { serialiseProject } from "../../model/serialise.ts";
+import { noticeTexts } from "../../texts/english/notice.ts";
 import { DEFAULT_FIELD, SHIPPED_FIELDS } from "../fields.ts";
 import { Draft } from "../project/draft.svelte.ts";
 import { isLink, readLink, type Shown } from "../project/link.ts";
@@ -91,7 +92,7 @@ export class Desk {
   async openLink(hash: string): Promise<boolean> {
     const read = await readLink(hash);
     if (!read.ok) {
-      this.#refuse("The link", read.issues);
+      this.#refuse(noticeTexts.theLink, read.issues);
       return false;
     }
     await this.#lay(read.value.file, null, "", read.value.shown);
@@ -193,7 +194,7 @@ export class Desk {
     const saved = await this.shelf.save(known, this.#written(draft));
     if (saved?.kind !== "parted") return saved?.page ?? null;
     draft.rename(saved.page.name);
-    this.notice = `“${known.name}” was changed or thrown away in another tab. That stays as it is; what you do here is now kept as “${saved.page.name}”.`;
+    this.notice = noticeTexts.parted(known.name, saved.page.name);
     return saved.page;
   }
 

@@ -2,12 +2,12 @@ import { RaceRun } from "../../jobs/race.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import { type MissingFamily, missingFamilies } from "../../plan/catalogue.ts";
-import { countWords } from "../../report/lengthWords.ts";
 import { byMoves, byTime, type Entrant } from "../../search/entrant.ts";
 import type { Objective } from "../../search/objective.ts";
 import { planRace } from "../../search/planRace.ts";
 import type { Race } from "../../search/race.ts";
 import { standingsOf } from "../../search/standing.ts";
+import { rankingTexts } from "../../texts/english/ranking.ts";
 import type { Candidate } from "./candidate.ts";
 import type { Workers } from "./workers.ts";
 
@@ -118,16 +118,16 @@ function doingWords(race: Race): string {
   const { stage, entrants, racing } = race;
   switch (stage) {
     case "first-look":
-      return "First look at every pattern";
+      return rankingTexts.firstLook;
     case "widening":
-      return `First look at more settings: ${countWords(entrants.length, "routine")} so far`;
+      return rankingTexts.moreSettings(entrants.length);
     case "racing":
-      return `Following the best ${countWords(racing.length, "routine")}`;
+      return rankingTexts.following(racing.length);
     case "refining":
-      return "Fine-tuning the leaders";
+      return rankingTexts.fineTuning;
     case "final":
     case "over":
-      return "Fresh runs for the finalists";
+      return rankingTexts.freshRuns;
     default:
       return stage satisfies never;
   }

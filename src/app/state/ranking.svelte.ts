@@ -4,6 +4,7 @@ import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import type { MissingFamily } from "../../plan/catalogue.ts";
 import { EVERY_BALL, type Objective } from "../../search/objective.ts";
+import { rankingTexts } from "../../texts/english/ranking.ts";
 import type { Candidate } from "./candidate.ts";
 import type { Fronts, OpenRace, RaceWish } from "./openRace.ts";
 import { SEED } from "./seed.ts";
@@ -90,7 +91,7 @@ export class Ranking {
     this.leftS = null;
     try {
       if (this.#race === null) {
-        this.doing = "Working out routines for this zone";
+        this.doing = rankingTexts.workingOut;
         const opened = await this.#open(wish);
         if (abort.signal.aborted) return;
         this.#race = opened;

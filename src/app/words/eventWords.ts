@@ -1,23 +1,23 @@
+import { playerTexts } from "../../texts/english/player.ts";
 import type { RunEvent } from "../../trial/recording.ts";
 
 /** What happened, without the time. */
 export function eventWords(event: RunEvent): string {
-  const ball = `ball ${event.ball + 1}`;
   switch (event.kind) {
     case "touched":
-      return `The robot touches ${ball}`;
+      return playerTexts.touches(event.ball + 1);
     case "on-wedge":
-      return `Ball ${event.ball + 1} comes onto the wedge`;
+      return playerTexts.ontoWedge(event.ball + 1);
     case "off-wedge":
-      return `Ball ${event.ball + 1} leaves the wedge`;
+      return playerTexts.offWedge(event.ball + 1);
     case "rolled-out":
-      return `Ball ${event.ball + 1} rolls out of the doorway`;
+      return playerTexts.rolledOut(event.ball + 1);
     case "jam":
-      return event.ball < 0 ? "The robot jams" : `Ball ${event.ball + 1} jams between robot and wall`;
+      return event.ball < 0 ? playerTexts.robotJams : playerTexts.ballJams(event.ball + 1);
     case "stall":
-      return "The robot is stopped by a wall and its tracks slip";
+      return playerTexts.stalled;
     case "end":
-      return "The routine ends";
+      return playerTexts.ends;
     default:
       return event.kind satisfies never;
   }
@@ -25,5 +25,5 @@ export function eventWords(event: RunEvent): string {
 
 /** Where it happened: from the left and the lower wall. */
 export function placeWords(event: Pick<RunEvent, "xMm" | "yMm">): string {
-  return `${Math.round(event.xMm)} mm from the left, ${Math.round(event.yMm)} mm up`;
+  return playerTexts.place(Math.round(event.xMm), Math.round(event.yMm));
 }

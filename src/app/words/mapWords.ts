@@ -2,32 +2,30 @@ import type { PointMm } from "../../model/zone.ts";
 import type { PushField } from "../../plan/push/pushField.ts";
 import { outOf100, rangeWords } from "../../report/rateWords.ts";
 import { carryMapTexts as t } from "../../texts/english/carryMap.ts";
+import { weakStepTexts } from "../../texts/english/weakStep.ts";
+import { fixed } from "../../texts/numbers.ts";
 import { type CarrySpot, spotsNear } from "../../view/carrySpots.ts";
 import { fieldAt } from "../../view/fieldMarks.ts";
 import { inRegion, type RegionLook, type ZoneMap } from "../../view/zoneMap.ts";
 import type { Layer } from "../state/weakSpots.svelte.ts";
 import { placeWords } from "./eventWords.ts";
 
-const LAYER_WORDS: Readonly<Record<Exclude<Layer, "carry">, string>> = {
-  none: "No map",
-  heat: "How often a ball that starts here gets home",
-  touched: "What the pusher touches without drift",
-  sure: "What it touches whatever the drift",
-  pushes: "How long pushing a ball home takes, and dead pockets",
-};
-
 export function layerWords(layer: Layer): string {
-  return layer === "carry" ? t.layer : LAYER_WORDS[layer];
+  return layer === "carry" ? t.layer : weakStepTexts.layers[layer];
 }
 
-const LOOK_WORDS: Readonly<Record<"touched" | "sure", Readonly<Record<RegionLook, string>>>> = {
-  touched: { good: "touched", open: "perhaps touched", bad: "blind: not touched" },
-  sure: { good: "surely touched", open: "perhaps touched", bad: "never touched" },
-};
+type Looks = Readonly<Record<RegionLook, string>>;
+
+function looksOf(layer: "touched" | "sure"): Looks {
+  const { touched, perhaps, blind, surely, never } = weakStepTexts.looks;
+  return layer === "touched"
+    ? { good: touched, open: perhaps, bad: blind }
+    : { good: surely, open: perhaps, bad: never };
+}
 
 /** What a hatching means on a layer; "" for layers without hatchings. */
 export function lookWords(layer: Layer, look: RegionLook): string {
-  return layer === "touched" || layer === "sure" ? LOOK_WORDS[layer][look] : "";
+  return layer === "touched" || layer === "sure" ? looksOf(layer)[look] : "";
 }
 
 /** How near the cross has to be to a way: half a step of the arrow keys, and a little more. */
@@ -40,13 +38,13 @@ export function mapValueWords(layer: Layer, map: ZoneMap, at: PointMm): string {
   if (map.kind === "heat") {
     const { cellMm, columns, cells } = map.map;
     const cell = cells[Math.floor(at.yMm / cellMm) * columns + Math.floor(at.xMm / cellMm)];
-    if (!cell?.rate) return `${where}: too few balls start here to say.`;
-    return `${where}: ${outOf100(cell.rate.value)} of 100 balls that start here get home (${rangeWords(cell.rate)}).`;
+    if (!cell?.rate) return weakStepTexts.tooFew(where);
+    return weakStepTexts.getHome(where, outOf100(cell.rate.value), rangeWords(cell.rate));
   }
   if (map.kind === "carry") return `${where}: ${carryWords(map.spots, at)}`;
   if (map.kind === "seconds") return `${where}: ${pushWords(map.field, at)}`;
   const part = map.parts.find(({ region }) => inRegion(region, at.xMm, at.yMm));
-  return part ? `${where}: ${lookWords(layer, part.look)}.` : `${where}: no ball’s middle can lie here.`;
+  return part ? `${where}: ${lookWords(layer, part.look)}.` : weakStepTexts.noMiddle(where);
 }
 
 /** What pushing can do for a ball at a place. */
@@ -54,15 +52,15 @@ export function pushWords(field: PushField, at: PointMm): string {
   const { state, seconds } = fieldAt(field, at.xMm, at.yMm);
   switch (state) {
     case "home":
-      return `${seconds.toFixed(1)} s to push a ball home, once the robot is behind it.`;
+      return weakStepTexts.push(fixed(seconds, 1));
     case "wedge":
-      return "over the wedge.";
+      return weakStepTexts.overWedge;
     case "no-push":
-      return "no clean push leads home; only a lucky bounce.";
+      return weakStepTexts.noCleanPush;
     case "dead":
-      return "dead pocket: the robot cannot reach a ball here.";
+      return weakStepTexts.deadPocket;
     case null:
-      return "no ball can lie here.";
+      return weakStepTexts.noBall;
     default:
       return state satisfies never;
   }

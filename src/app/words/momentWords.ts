@@ -1,5 +1,6 @@
 import type { Routine } from "../../model/routine.ts";
 import { secondsWords } from "../../report/lengthWords.ts";
+import { playerTexts } from "../../texts/english/player.ts";
 import { ballAt, moveAt, robotAt } from "../../trial/playback.ts";
 import { ballMark } from "../../view/ballMark.ts";
 import type { ViewRun } from "../../view/zoneView.ts";
@@ -11,9 +12,9 @@ export function moveNowWords(routine: Routine, run: ViewRun, timeS: number): str
   const index = moveAt(run.recording, timeS);
   const moves = run.recording.executed ?? routine.moves;
   const move = moves[index];
-  if (timeS >= run.recording.durationS) return `The run ends after ${secondsWords(run.recording.durationS)}.`;
-  if (!move) return "All moves are done; the balls come to rest.";
-  return `Move ${index + 1} of ${moves.length}: ${moveWords(move)}.`;
+  if (timeS >= run.recording.durationS) return playerTexts.endsAfter(secondsWords(run.recording.durationS));
+  if (!move) return playerTexts.allMovesDone;
+  return playerTexts.moveNow(index + 1, moves.length, moveWords(move));
 }
 
 /** The whole picture at a second, for people who do not see the drawing. */
@@ -21,8 +22,8 @@ export function momentWords(routine: Routine, run: ViewRun, timeS: number): stri
   const balls = run.outcome.delivered.map((_, ball) => {
     const mark = ballMark(run.outcome, run.recording, ball, timeS);
     const place = placeWords(ballAt(run.recording, ball, timeS));
-    return `Ball ${ball + 1} ${mark === "open" ? "not home yet" : mark}, ${place}.`;
+    return playerTexts.ballNow(ball + 1, playerTexts.marks[mark], place);
   });
-  const robot = `Robot ${placeWords(robotAt(run.recording, timeS))}.`;
+  const robot = playerTexts.robotNow(placeWords(robotAt(run.recording, timeS)));
   return [`${secondsWords(timeS)}.`, moveNowWords(routine, run, timeS), robot, ...balls].join(" ");
 }

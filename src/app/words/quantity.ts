@@ -1,3 +1,5 @@
+import { fieldTexts } from "../../texts/english/field.ts";
+import { plain } from "../../texts/numbers.ts";
 /** What a typed number can be of. */
 export type QuantityKind = "length" | "angle" | "speed" | "mass" | "time" | "share" | "plain";
 
@@ -50,7 +52,7 @@ function unitOf(kind: QuantityKind, lengths: LengthUnit): Unit {
 
 /** The file's number as a field shows it, without its unit: at most 4 decimals. */
 export function quantityText(value: number, kind: QuantityKind, lengths: LengthUnit): string {
-  return String(Math.round((value / unitOf(kind, lengths).factor) * 1e4) / 1e4 + 0);
+  return plain(Math.round((value / unitOf(kind, lengths).factor) * 1e4) / 1e4).replace("−", "-");
 }
 
 /**
@@ -70,22 +72,5 @@ export function readQuantity(text: string, kind: QuantityKind, lengths: LengthUn
 
 /** What a field wants, for a sentence: "a length, like 900, 90 cm or 0.9 m". */
 export function quantityExample(kind: QuantityKind): string {
-  switch (kind) {
-    case "length":
-      return "a length, like 900 mm, 90 cm or 0.9 m";
-    case "angle":
-      return "an angle in degrees, like 45";
-    case "speed":
-      return "a speed, like 200 mm/s or 20 cm/s";
-    case "mass":
-      return "a mass, like 800 g or 0.8 kg";
-    case "time":
-      return "a time, like 120 s or 2 min";
-    case "share":
-      return "a share, like 5 %";
-    case "plain":
-      return "a number, like 0.3";
-    default:
-      return kind satisfies never;
-  }
+  return fieldTexts.wanted[kind];
 }

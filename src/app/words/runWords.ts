@@ -1,5 +1,6 @@
-import { countWords, secondsWords } from "../../report/lengthWords.ts";
-import { lossWords } from "../../report/lossWords.ts";
+import { secondsWords } from "../../report/lengthWords.ts";
+import { lossTexts } from "../../texts/english/loss.ts";
+import { playerTexts } from "../../texts/english/player.ts";
 import { listed } from "../../texts/numbers.ts";
 import type { LossReason, TrialOutcome } from "../../trial/outcome.ts";
 
@@ -13,9 +14,9 @@ export function verdictWords(outcome: TrialOutcome): string {
   const home = outcome.delivered.filter(Boolean).length;
   if (home === total) {
     const last = Math.max(0, ...outcome.deliveredAtS.map((timeS) => timeS ?? 0));
-    return `All ${countWords(total, "ball")} delivered, the last one after ${secondsWords(last)}.`;
+    return playerTexts.allDelivered(total, secondsWords(last));
   }
-  return `${home} of ${countWords(total, "ball")} delivered. ${lostSentence(outcome.losses)}`;
+  return playerTexts.someDelivered(home, total, lostSentence(outcome.losses));
 }
 
 /** Balls lost for the same reason share a clause. */
@@ -24,11 +25,9 @@ function lostSentence(losses: readonly (LossReason | null)[]): string {
   for (const [ball, reason] of losses.entries()) {
     if (reason) byReason.set(reason, [...(byReason.get(reason) ?? []), ball + 1]);
   }
-  const clauses = [...byReason].map(([reason, balls]) => {
-    const many = balls.length > 1;
-    const who = `${many ? "balls" : "ball"} ${listed(balls.map(String))}`;
-    return `${who} ${many ? lossWords(reason).replace(/^was /, "were ") : lossWords(reason)}`;
-  });
+  const clauses = [...byReason].map(([reason, balls]) =>
+    lossTexts.clause[reason](listed(balls.map(String)), balls.length > 1),
+  );
   const sentence = clauses.join("; ");
   return sentence === "" ? "" : `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`;
 }

@@ -18,4 +18,18 @@ export const lossTexts = topic("loss", {
     "left-pusher": "slipped off the pusher",
     "never-touched": "never touched",
   },
+  clause: {
+    "rolled-out": (balls: string, many: boolean) =>
+      `${many ? "balls" : "ball"} ${balls} rolled out of the doorway`,
+    "out-of-time": (balls: string, many: boolean) =>
+      `${many ? "balls" : "ball"} ${balls} ${many ? "were" : "was"} not home when time ran out`,
+    "left-wedge": (balls: string, many: boolean) =>
+      `${many ? "balls" : "ball"} ${balls} ${many ? "were" : "was"} on the wedge but left it again`,
+    jammed: (balls: string, many: boolean) =>
+      `${many ? "balls" : "ball"} ${balls} jammed between robot and wall`,
+    "left-pusher": (balls: string, many: boolean) =>
+      `${many ? "balls" : "ball"} ${balls} ${many ? "were" : "was"} touched but slipped off the pusher`,
+    "never-touched": (balls: string, many: boolean) =>
+      `${many ? "balls" : "ball"} ${balls} ${many ? "were" : "was"} never touched`,
+  },
 });

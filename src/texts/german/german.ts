@@ -2,60 +2,84 @@ import type { Catalogue } from "../catalogue.ts";
 import { calibrationTexts } from "./calibration.ts";
 import { carryTexts } from "./carry.ts";
 import { carryMapTexts } from "./carryMap.ts";
+import { changeTexts } from "./change.ts";
 import { decisionTexts } from "./decision.ts";
+import { dialogTexts } from "./dialog.ts";
+import { editMovesTexts } from "./editMoves.ts";
+import { fieldTexts } from "./field.ts";
 import { fixTexts } from "./fix.ts";
 import { heatTexts } from "./heat.ts";
+import { helpTexts } from "./help.ts";
 import { keptTexts } from "./kept.ts";
 import { knownBallsTexts } from "./knownBalls.ts";
 import { limitTexts } from "./limit.ts";
 import { lossTexts } from "./loss.ts";
 import { mastheadTexts } from "./masthead.ts";
 import { moveTexts } from "./move.ts";
+import { noticeTexts } from "./notice.ts";
 import { numberTexts } from "./number.ts";
 import { outlineTexts } from "./outline.ts";
+import { patternTexts } from "./pattern.ts";
+import { playerTexts } from "./player.ts";
 import { posterTexts } from "./poster.ts";
 import { raceTexts } from "./race.ts";
+import { rankingTexts } from "./ranking.ts";
 import { rateTexts } from "./rate.ts";
 import { robotFactTexts } from "./robotFact.ts";
 import { robotStepTexts } from "./robotStep.ts";
+import { routineSheetTexts } from "./routineSheet.ts";
 import { sensorsTexts } from "./sensors.ts";
 import { sensorWorthTexts } from "./sensorWorth.ts";
 import { sheetProofTexts } from "./sheetProof.ts";
 import { shellTexts } from "./shell.ts";
 import { spreadTexts } from "./spread.ts";
 import { verdictTexts } from "./verdict.ts";
+import { watchTexts } from "./watch.ts";
 import { weakTexts } from "./weak.ts";
+import { weakStepTexts } from "./weakStep.ts";
 import { whyTexts } from "./why.ts";
 import { zoneStepTexts } from "./zoneStep.ts";
 
 /** All German texts: one chunk, fetched when German is first spoken. */
 export const german: Catalogue = {
-  why: whyTexts,
   calibration: calibrationTexts,
   carry: carryTexts,
+  carryMap: carryMapTexts,
+  change: changeTexts,
   decision: decisionTexts,
+  dialog: dialogTexts,
+  editMoves: editMovesTexts,
+  field: fieldTexts,
   fix: fixTexts,
+  heat: heatTexts,
+  help: helpTexts,
+  kept: keptTexts,
+  knownBalls: knownBallsTexts,
   limit: limitTexts,
   loss: lossTexts,
-  knownBalls: knownBallsTexts,
-  carryMap: carryMapTexts,
-  number: numberTexts,
-  zoneStep: zoneStepTexts,
   masthead: mastheadTexts,
   move: moveTexts,
+  notice: noticeTexts,
+  number: numberTexts,
   outline: outlineTexts,
+  pattern: patternTexts,
+  player: playerTexts,
+  poster: posterTexts,
   race: raceTexts,
+  ranking: rankingTexts,
   rate: rateTexts,
-  sensorWorth: sensorWorthTexts,
   robotFact: robotFactTexts,
   robotStep: robotStepTexts,
+  routineSheet: routineSheetTexts,
+  sensorWorth: sensorWorthTexts,
   sensors: sensorsTexts,
+  sheetProof: sheetProofTexts,
   shell: shellTexts,
   spread: spreadTexts,
   verdict: verdictTexts,
+  watch: watchTexts,
   weak: weakTexts,
-  heat: heatTexts,
-  sheetProof: sheetProofTexts,
-  poster: posterTexts,
-  kept: keptTexts,
+  weakStep: weakStepTexts,
+  why: whyTexts,
+  zoneStep: zoneStepTexts,
 };

@@ -1,0 +1,48 @@
+import { topic } from "../language.ts";
+
+/** What can be tried, and what a result depends on. */
+export const changeTexts = topic("change", {
+  decides: "This routine decides by its sensors: its moves are made on the way.",
+  noRoom: "The pattern has too little room for enough of its pushes then.",
+  runsInto: (move: number) => `The robot would run into something in move ${move}.`,
+  noPart: "This robot's outline has no such part.",
+  tooShort: "The arms are too short for that.",
+  lowest: "It is as low as it can be.",
+  noMove: "The routine has no such move.",
+  titles: {
+    wider: "a pusher 20 mm wider",
+    narrower: "a pusher 20 mm narrower",
+    deeper: "a pusher 20 mm deeper",
+    shallower: "a pusher 20 mm shallower",
+    "arms-out": "arms 5° further open",
+    "arms-in": "arms 5° further closed",
+    smoother: "a smoother pusher: friction 0.1 less",
+    grippier: "a grippier pusher: friction 0.1 more",
+    softer: "a softer pusher: bounce 0.2 less",
+    "turn-half": "turn error halved",
+    "distance-half": "distance error halved",
+    straighter: "straights half as crooked",
+    "start-half": "placed twice as carefully at the start",
+    slower: "driving 10 % slower",
+    "much-slower": "driving 25 % slower",
+    "slower-turns": "turning 25 % slower",
+    "push-longer": "pushing on 20 mm longer at every wall",
+    "square-up": "squaring up once more",
+    "square-up-always": "squaring up at every chance",
+  },
+  factors: {
+    "turn-error": "turn error, half to one and a half",
+    "distance-error": "distance error, half to one and a half",
+    crookedness: "crooked straights, half to one and a half",
+    "start-error": "start pose error, half to one and a half",
+    speed: "driving speed, 70 to 100 %",
+    rolling: "rolling resistance, over its spread",
+    "ball-friction": "friction of balls, over its spread",
+    bounce: "bounce of balls, over its spread",
+  },
+  squareUpBefore: (move: number) => `squaring up once more, before move ${move}`,
+  squareUpTimes: (times: number) => `squaring up at every chance, ${times} times more`,
+  onlyOneChance: "There is only one chance for it.",
+  noChance:
+    "There is no long push with a wall square behind the robot, other than where it squares up already.",
+});

@@ -1,0 +1,61 @@
+import { topic } from "../language.ts";
+
+/** The player and the run in words. */
+export const playerTexts = topic("player", {
+  routineRank: (rank: number, count: number) => `Routine ${rank} of ${count}`,
+  ownRoutine: "Your own routine",
+  pause: "Pause",
+  again: "Play again",
+  play: "Play",
+  player: "Player",
+  moveBefore: "Move before",
+  moveBeforeKey: "Move before (,)",
+  nextMove: "Next move",
+  nextMoveKey: "Next move (.)",
+  nextTroubleKey: "Next jam or loss (L)",
+  nextTrouble: "Next trouble",
+  speed: "Speed",
+  times: (speed: number) => `${speed} × speed`,
+  of: (duration: string) => `of ${duration}`,
+  timeInRun: "Time in the run",
+  timeOf: (time: string, duration: string) => `${time} of ${duration}`,
+  touches: (ball: number) => `The robot touches ball ${ball}`,
+  ontoWedge: (ball: number) => `Ball ${ball} comes onto the wedge`,
+  offWedge: (ball: number) => `Ball ${ball} leaves the wedge`,
+  rolledOut: (ball: number) => `Ball ${ball} rolls out of the doorway`,
+  robotJams: "The robot jams",
+  ballJams: (ball: number) => `Ball ${ball} jams between robot and wall`,
+  stalled: "The robot is stopped by a wall and its tracks slip",
+  ends: "The routine ends",
+  place: (left: number, up: number) => `${left} mm from the left, ${up} mm up`,
+  zone: (width: number, height: number) => `Zone ${width} mm wide and ${height} mm high, seen from above.`,
+  wedge: (corner: string, legX: number, legY: number) =>
+    `Wedge in the ${corner} corner, legs ${legX} mm and ${legY} mm.`,
+  keepOuts: (count: number) => `${count} ${count === 1 ? "keep-out block" : "keep-out blocks"}.`,
+  endsAfter: (time: string) => `The run ends after ${time}.`,
+  allMovesDone: "All moves are done; the balls come to rest.",
+  moveNow: (move: number, moves: number, words: string) => `Move ${move} of ${moves}: ${words}.`,
+  ballNow: (ball: number, mark: string, place: string) => `Ball ${ball} ${mark}, ${place}.`,
+  robotNow: (place: string) => `Robot ${place}.`,
+  allDelivered: (balls: number, last: string) =>
+    `All ${balls} ${balls === 1 ? "ball" : "balls"} delivered, the last one after ${last}.`,
+  someDelivered: (home: number, balls: number, lost: string) =>
+    `${home} of ${balls} ${balls === 1 ? "ball" : "balls"} delivered. ${lost}`,
+  walls: {
+    left: "left wall",
+    right: "right wall",
+    bottom: "lower wall",
+    top: "upper wall",
+  },
+  marks: {
+    open: "not home yet",
+    delivered: "delivered",
+    lost: "lost",
+  },
+  doorwayIn: {
+    left: (width: number) => `Doorway ${width} mm wide in the left wall.`,
+    right: (width: number) => `Doorway ${width} mm wide in the right wall.`,
+    bottom: (width: number) => `Doorway ${width} mm wide in the lower wall.`,
+    top: (width: number) => `Doorway ${width} mm wide in the upper wall.`,
+  },
+});
