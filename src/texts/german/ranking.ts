@@ -27,7 +27,7 @@ export const rankingTexts: Catalogue["ranking"] = {
   fineTuning: "Die besten werden fein eingestellt",
   freshRuns: "Frische Läufe für die letzten der Auswahl",
   workingOut: "Routinen für diese Zone werden ausgearbeitet",
-  bestIs: "Es kommt an auf",
+  bestIs: "Es zählt",
   second: "Sekunde",
   guide: {
     opening: "Das Projekt wird geöffnet …",
@@ -49,8 +49,8 @@ export const rankingTexts: Catalogue["ranking"] = {
       `Die beste bisher bringt in ${rate} jeden Ball ins Ziel. Drückt Abspielen, um sie anzusehen.`,
   },
   aims: {
-    "every-ball": "am häufigsten jeder Ball im Ziel",
+    "every-ball": "jeder Ball im Ziel",
     points: "die meisten Punkte",
-    "home-by": "die meisten Bälle im Ziel bis zu einer Sekunde",
+    "home-by": "Bälle bis zu einer Sekunde",
   },
 };
