@@ -46,11 +46,9 @@ export function proposeChanges(project: Project, routine: Routine): readonly Pro
   return CHANGES.map((change) => propose(change, project, routine));
 }
 
-const DECIDES = changeTexts.decides;
-
 function propose({ id, about, apply }: Change, project: Project, routine: Routine): ProposedChange {
   const decides = routine.program !== undefined && about === "routine";
-  const changed: Changed = decides ? { reason: DECIDES } : apply(project, routine);
+  const changed: Changed = decides ? { reason: changeTexts.decides } : apply(project, routine);
   const head = {
     id,
     about,

@@ -29,6 +29,7 @@ export interface Catalogue {
   readonly robotFact: typeof import("./english/robotFact.ts").robotFactTexts;
   readonly robotStep: typeof import("./english/robotStep.ts").robotStepTexts;
   readonly routineSheet: typeof import("./english/routineSheet.ts").routineSheetTexts;
+  readonly runNotice: typeof import("./english/runNotice.ts").runNoticeTexts;
   readonly sensorWorth: typeof import("./english/sensorWorth.ts").sensorWorthTexts;
   readonly sensors: typeof import("./english/sensors.ts").sensorsTexts;
   readonly sheetProof: typeof import("./english/sheetProof.ts").sheetProofTexts;

@@ -1,6 +1,6 @@
 import { ballsOf, type Project } from "../../model/project.ts";
 import type { KnownBallsRun } from "../../search/knownBalls.ts";
-import { watchTexts } from "../../texts/english/watch.ts";
+import { runNoticeTexts } from "../../texts/english/runNotice.ts";
 import { traceRun } from "../../view/runTrace.ts";
 import type { Candidate } from "./candidate.ts";
 import { Player } from "./player.svelte.ts";
@@ -142,7 +142,7 @@ export class Runs {
       });
       if (signal.aborted) return;
       this.search = null;
-      if (index === null) this.notice = watchTexts.noRun[wanted](SEARCH_LIMIT);
+      if (index === null) this.notice = runNoticeTexts.noRun[wanted](SEARCH_LIMIT);
       else await this.show(index);
     } catch (reason) {
       this.#report(reason, signal);
@@ -190,7 +190,7 @@ export class Runs {
   #report(reason: unknown, signal: AbortSignal): void {
     if (signal.aborted) return;
     this.search = null;
-    this.notice = watchTexts.failed(reason instanceof Error ? reason.message : String(reason));
+    this.notice = runNoticeTexts.failed(reason instanceof Error ? reason.message : String(reason));
   }
 }
 

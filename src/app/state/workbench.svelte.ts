@@ -3,7 +3,7 @@ import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
 import { EVERY_BALL, nameOf, type Objective, objectiveNamed } from "../../search/objective.ts";
 import { withoutDrift, withPlacement } from "../../search/variant.ts";
-import { watchTexts } from "../../texts/english/watch.ts";
+import { runNoticeTexts } from "../../texts/english/runNotice.ts";
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
 import { freeId, withCopy } from "../routine/ownForm.ts";
@@ -132,7 +132,7 @@ export class Workbench {
     if (!project) return;
     this.step = "watch";
     const laid = withPlacement(still ? withoutDrift(project) : project, placement);
-    const words = still ? watchTexts.beatsStill : watchTexts.hard;
+    const words = still ? runNoticeTexts.beatsStill : runNoticeTexts.hard;
     void this.runs.lay({ project: laid, seed, words }, 0);
   }
 
@@ -143,7 +143,9 @@ export class Workbench {
     const { routine } = chosen;
     const id = freeId([...draft.routines.map((each) => each.id)]);
     const from = typeof routine.params.from === "string" ? routine.params.from : routine.id;
-    draft.change((form) => withCopy(form, routine, id, watchTexts.variant(routine.label, id.slice(4)), from));
+    draft.change((form) =>
+      withCopy(form, routine, id, runNoticeTexts.variant(routine.label, id.slice(4)), from),
+    );
     this.choose(id);
   }
 

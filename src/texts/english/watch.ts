@@ -37,16 +37,8 @@ export const watchTexts = topic("watch", {
   fails: "This run fails",
   ball: (number: number) => `Ball ${number}`,
   secondBySecond: (count: number) => `Second by second (${count} events)`,
-  failed: (why: string) => `This did not work: ${why}`,
-  beatsStill: "A layout that beats the routine, without any drift.",
-  hard: "A layout the routine finds hard.",
-  variant: (label: string, number: string) => `${label} (variant ${number})`,
   looking: {
     failed: (looked: number) => `Looking for a run that failed: ${looked} looked at.`,
     worked: (looked: number) => `Looking for a run that worked: ${looked} looked at.`,
-  },
-  noRun: {
-    failed: (limit: number) => `No run failed among the ${limit} looked at.`,
-    worked: (limit: number) => `No run worked among the ${limit} looked at.`,
   },
 });

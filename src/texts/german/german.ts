@@ -28,6 +28,7 @@ import { rateTexts } from "./rate.ts";
 import { robotFactTexts } from "./robotFact.ts";
 import { robotStepTexts } from "./robotStep.ts";
 import { routineSheetTexts } from "./routineSheet.ts";
+import { runNoticeTexts } from "./runNotice.ts";
 import { sensorsTexts } from "./sensors.ts";
 import { sensorWorthTexts } from "./sensorWorth.ts";
 import { sheetProofTexts } from "./sheetProof.ts";
@@ -71,6 +72,7 @@ export const german: Catalogue = {
   robotFact: robotFactTexts,
   robotStep: robotStepTexts,
   routineSheet: routineSheetTexts,
+  runNotice: runNoticeTexts,
   sensorWorth: sensorWorthTexts,
   sensors: sensorsTexts,
   sheetProof: sheetProofTexts,

@@ -36,16 +36,8 @@ export const watchTexts: Catalogue["watch"] = {
   fails: "Dieser Lauf geht schief",
   ball: (number) => `Ball ${number}`,
   secondBySecond: (count) => `Sekunde für Sekunde (${count} Ereignisse)`,
-  failed: (why) => `Das hat nicht geklappt: ${why}`,
-  beatsStill: "Eine Aufstellung, an der die Routine auch ohne Abweichung scheitert.",
-  hard: "Eine Aufstellung, die der Routine schwerfällt.",
-  variant: (label, number) => `${label} (Variante ${number})`,
   looking: {
     failed: (looked) => `Gesucht wird ein Lauf, der schiefging: ${looked} durchgesehen.`,
     worked: (looked) => `Gesucht wird ein Lauf, der klappte: ${looked} durchgesehen.`,
-  },
-  noRun: {
-    failed: (limit) => `Unter den ${limit} durchgesehenen Läufen ging keiner schief.`,
-    worked: (limit) => `Unter den ${limit} durchgesehenen Läufen klappte keiner.`,
   },
 };
