@@ -15,7 +15,7 @@ import {
 import type { Keep } from "./keepDecision.ts";
 
 /**
- * The command line as data. A little over 300 lines: one case and one type for each command.
+ * The command line as data. Over 400 lines: one case and one type for each command, and nothing that runs.
  */
 
 /** What the command line asks for, defaults filled in. */
