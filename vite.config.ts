@@ -103,6 +103,8 @@ export default defineConfig({
   },
   server: { fs: { allow: [here] } },
   test: {
+    // All cores: the default leaves one idle, on two cores half the machine.
+    maxWorkers: "100%",
     projects: [
       suite("unit", { shared: true }),
       suite("property", { slow: true }),

@@ -8,7 +8,7 @@ import { askedOf, askInPage, builtWorker, fieldNames } from "../support/workerIn
 
 describe("Chromium and Node", () => {
   it.each(fieldNames)("run the same trials, bit for bit: %s", async (name) => {
-    const { requests, answers } = askedOf(name, 6);
+    const { requests, answers } = askedOf(name, 4);
     const worker = builtWorker();
     const page = await openPage(worker);
     expect(await page.evaluate(askInPage, { worker, requests })).toEqual(answers);
@@ -27,7 +27,7 @@ describe("Firefox and Node", () => {
   });
 
   it.each(fieldNames)("run the same trials, bit for bit: %s", async (name) => {
-    const { requests, answers } = askedOf(name, 4);
+    const { requests, answers } = askedOf(name, 2);
     const worker = builtWorker();
     const page = await firefox.newPage();
     await page.goto(baseUrl + worker);

@@ -104,7 +104,7 @@ describe("balls in the open, against planck", () => {
 
   // planck sees the robot's touch up to a step late, and where balls end shifts with it: 1/240 s shows by some mm.
   beforeAll(() => {
-    pairs = pairsOf(project, routine, { trials: TRIALS, planckStepS: 1 / 960 });
+    pairs = pairsOf(project, routine, { trials: TRIALS, planckStepS: 1 / 480 });
   }, 600_000);
 
   it("is a scene without walls in the way, in which balls are delivered", () => {

@@ -14,9 +14,9 @@ import { top } from "./sourceCheck.ts";
 /** The page's own worker, asked inside a browser, and the same asked in Node. */
 
 const SEED = 20;
-const TRIALS = 60;
+const TRIALS = 40;
 /** Routines of each field. */
-const ROUTINES = 6;
+const ROUTINES = 4;
 
 /** The worker program as it was built, below the base URL. */
 export function builtWorker(): string {
