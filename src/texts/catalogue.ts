@@ -4,6 +4,7 @@ export interface Catalogue {
   readonly carry: typeof import("./english/carry.ts").carryTexts;
   readonly carryMap: typeof import("./english/carryMap.ts").carryMapTexts;
   readonly change: typeof import("./english/change.ts").changeTexts;
+  readonly clip: typeof import("./english/clip.ts").clipTexts;
   readonly decision: typeof import("./english/decision.ts").decisionTexts;
   readonly dialog: typeof import("./english/dialog.ts").dialogTexts;
   readonly editMoves: typeof import("./english/editMoves.ts").editMovesTexts;

@@ -1,28 +1,26 @@
-import { withArmsAt } from "../model/arms.ts";
 import { robotOutline } from "../model/outline.ts";
-import { ballsOf, type Project } from "../model/project.ts";
-import type { PointMm, Zone } from "../model/zone.ts";
+import type { Project } from "../model/project.ts";
+import type { Corner, PointMm, Zone } from "../model/zone.ts";
 import { rectPolygon, wedgeTriangle } from "../model/zoneFrame.ts";
-import type { Pose } from "../motion/pose.ts";
-import { armsAt, ballAt, robotAt } from "../trial/playback.ts";
 import type { Recording } from "../trial/recording.ts";
-import { ballColour, type Palette } from "./palette.ts";
+import { type ClipPen, drawClipRun, fillShape, traceShape } from "./clipRun.ts";
+import type { Palette } from "./palette.ts";
 
 /** What a clip shows: one run, or many at once. */
 export interface ClipScene {
   readonly project: Project;
   readonly runs: readonly Recording[];
   readonly palette: Palette;
-  /** Burnt into every frame, below the zone. */
-  readonly captions: (timeS: number) => readonly [string, string];
+  /** Burnt into every frame, below the zone; long ones are broken between words. */
+  readonly captions: (timeS: number) => readonly string[];
 }
 
-/** The drawing of a frame: what a 2D canvas offers, on screen or off. */
-export type Pen = CanvasRenderingContext2D | OffscreenCanvasRenderingContext2D;
-
 const MARGIN_PX = 16;
-const CAPTION_PX = 64;
-const TEXT_PX = 18;
+const TEXT_PX = 16;
+const LINE_PX = 22;
+/** Lines of text that have room below the zone: two for the routine's name, two for its rate, two for what happens. */
+const LINES = 6;
+const CAPTION_PX = LINES * LINE_PX + 12;
 
 /** Size of the frames for a zone, even as codecs want it. */
 export function clipSize(
@@ -35,27 +33,40 @@ export function clipSize(
 }
 
 /** Draws everything as it is at a second of the runs; runs that are over stand still. */
-export function drawClipFrame(
-  pen: Pen,
-  { project, runs, palette, captions }: ClipScene,
-  timeS: number,
-): void {
-  const { zone } = project;
-  const { width, height } = pen.canvas;
-  const scale = (width - 2 * MARGIN_PX) / zone.widthMm;
+export function drawClipFrame(pen: ClipPen, scene: ClipScene, timeS: number): void {
+  const { project, runs, palette } = scene;
+  const { width } = pen.canvas;
+  const scale = (width - 2 * MARGIN_PX) / project.zone.widthMm;
   const at = ({ xMm, yMm }: PointMm): readonly [number, number] => [
     MARGIN_PX + scale * xMm,
-    MARGIN_PX + scale * (zone.heightMm - yMm),
+    MARGIN_PX + scale * (project.zone.heightMm - yMm),
   ];
+  drawZone(pen, scene, at);
+  const { footprint } = robotOutline(project.robot);
+  const drawn = { project, palette, footprint, isAlone: runs.length === 1 };
+  for (const run of runs) drawClipRun(pen, drawn, run, timeS, { at, scale });
   pen.globalAlpha = 1;
+  drawCaptions(pen, palette, scene.captions(timeS));
+}
+
+function drawZone(
+  pen: ClipPen,
+  { project: { zone }, runs, palette }: ClipScene,
+  at: (point: PointMm) => readonly [number, number],
+): void {
+  const floor = rectPolygon({ xMm: 0, yMm: 0, widthMm: zone.widthMm, heightMm: zone.heightMm }).map(at);
   pen.fillStyle = palette.paper;
-  pen.fillRect(0, 0, width, height);
-  trace(pen, rectPolygon({ xMm: 0, yMm: 0, widthMm: zone.widthMm, heightMm: zone.heightMm }).map(at));
-  pen.fillStyle = palette.floor;
-  pen.fill();
-  fill(pen, wedgeTriangle(zone).map(at), palette.wedge);
-  for (const block of zone.keepOuts) fill(pen, rectPolygon(block).map(at), palette.keepOut);
-  trace(pen, rectPolygon({ xMm: 0, yMm: 0, widthMm: zone.widthMm, heightMm: zone.heightMm }).map(at));
+  pen.fillRect(0, 0, pen.canvas.width, pen.canvas.height);
+  fillShape(pen, floor, palette.floor);
+  for (const corner of cornersOf(zone, runs)) {
+    const wedge = wedgeTriangle({ ...zone, wedge: { ...zone.wedge, corner } }).map(at);
+    fillShape(pen, wedge, palette.wedge);
+    pen.lineWidth = 1.5;
+    pen.strokeStyle = palette.wedgeLine;
+    pen.stroke();
+  }
+  for (const block of zone.keepOuts) fillShape(pen, rectPolygon(block).map(at), palette.keepOut);
+  traceShape(pen, floor);
   pen.lineWidth = 6;
   pen.strokeStyle = palette.wall;
   pen.stroke();
@@ -64,54 +75,39 @@ export function drawClipFrame(
   pen.strokeStyle = palette.floor;
   pen.lineWidth = 8;
   pen.stroke();
-  // The more runs, the fainter each.
-  pen.globalAlpha = runs.length === 1 ? 1 : Math.max(0.06, Math.min(0.4, 6 / runs.length));
-  for (const run of runs) drawRun(pen, project, run, palette, timeS, at, scale);
-  pen.globalAlpha = 1;
+}
+
+/** Every corner in which the wedge is in one of the runs. */
+function cornersOf(zone: Zone, runs: readonly Recording[]): ReadonlySet<Corner> {
+  return new Set(runs.map(({ corner }) => corner ?? zone.wedge.corner));
+}
+
+function drawCaptions(pen: ClipPen, palette: Palette, captions: readonly string[]): void {
+  const { width, height } = pen.canvas;
+  const room = width - 2 * MARGIN_PX;
   pen.fillStyle = palette.ink;
   pen.font = `${TEXT_PX}px system-ui, sans-serif`;
-  for (const [i, caption] of captions(timeS).entries()) {
-    pen.fillText(caption, MARGIN_PX, height - CAPTION_PX + 20 + i * (TEXT_PX + 6), width - 2 * MARGIN_PX);
+  const widthOf = (text: string): number => pen.measureText(text).width;
+  const lines = captions.flatMap((caption) => brokenLines(caption, room, widthOf)).slice(0, LINES);
+  for (const [i, line] of lines.entries()) {
+    pen.fillText(line, MARGIN_PX, height - CAPTION_PX + TEXT_PX + i * LINE_PX, room);
   }
 }
 
-function drawRun(
-  pen: Pen,
-  project: Project,
-  run: Recording,
-  palette: Palette,
-  timeS: number,
-  at: (point: PointMm) => readonly [number, number],
-  scale: number,
-): void {
-  const second = Math.min(timeS, run.durationS);
-  const arms = armsAt(run, second);
-  const pose = robotAt(run, second);
-  const { footprint } = robotOutline(arms === null ? project.robot : withArmsAt(project.robot, arms));
-  trace(
-    pen,
-    footprint.map((point) => at(placed(point, pose))),
-  );
-  if (pen.globalAlpha === 1) {
-    pen.fillStyle = palette.robot;
-    pen.fill();
+/** A text on as many lines as it needs, broken between words; a single word is never broken. */
+export function brokenLines(
+  text: string,
+  roomPx: number,
+  widthOf: (text: string) => number,
+): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && widthOf(`${last} ${word}`) <= roomPx)
+      lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
   }
-  pen.lineWidth = 1.5;
-  pen.strokeStyle = palette.robotLine;
-  pen.stroke();
-  for (const [ball, kind] of ballsOf(project).entries()) {
-    const [x, y] = at(ballAt(run, ball, second));
-    pen.beginPath();
-    pen.arc(x, y, Math.max(3, (scale * kind.diameterMm) / 2), 0, 2 * Math.PI);
-    pen.fillStyle = ballColour(palette, ball);
-    pen.fill();
-    pen.stroke();
-  }
-}
-
-function placed({ xMm, yMm }: PointMm, pose: Pose): PointMm {
-  const [c, s] = [Math.cos(pose.headingRad), Math.sin(pose.headingRad)];
-  return { xMm: pose.xMm + c * xMm - s * yMm, yMm: pose.yMm + s * xMm + c * yMm };
+  return lines;
 }
 
 /** Where the doorway begins and ends. */
@@ -122,16 +118,4 @@ function doorwayEnds({ widthMm, heightMm, doorway }: Zone): readonly PointMm[] {
       ? { xMm: wall === "left" ? 0 : widthMm, yMm: mm }
       : { xMm: mm, yMm: wall === "bottom" ? 0 : heightMm },
   );
-}
-
-function trace(pen: Pen, points: readonly (readonly [number, number])[]): void {
-  pen.beginPath();
-  for (const [x, y] of points) pen.lineTo(x, y);
-  pen.closePath();
-}
-
-function fill(pen: Pen, points: readonly (readonly [number, number])[], colour: string): void {
-  trace(pen, points);
-  pen.fillStyle = colour;
-  pen.fill();
 }

@@ -9,6 +9,43 @@ async function contentOf(download: Download): Promise<Buffer> {
   return Buffer.concat(parts);
 }
 
+/** Plays a clip, in the page: its size, and how many pixels differ between its beginning and its middle, by part of the picture. */
+async function playedBack(url: string) {
+  const video = document.createElement("video");
+  video.muted = true;
+  video.src = url;
+  const on = (event: string) =>
+    new Promise((resolve, reject) => {
+      video.addEventListener(event, resolve, { once: true });
+      video.onerror = () => reject(new Error(video.error?.message));
+    });
+  await on("loadeddata");
+  const { videoWidth: width, videoHeight: height, duration: durationS } = video;
+  const pen = new OffscreenCanvas(width, height).getContext("2d", { willReadFrequently: true });
+  const frameAt = async (timeS: number) => {
+    const there = on("seeked");
+    video.currentTime = timeS;
+    await there;
+    pen?.drawImage(video, 0, 0);
+    return pen?.getImageData(0, 0, width, height).data ?? new Uint8ClampedArray();
+  };
+  const [first, second] = [await frameAt(0.04), await frameAt(durationS / 2)];
+  const count = (fromY: number, toY: number, holds: (at: number) => boolean) => {
+    let found = 0;
+    for (let at = 4 * width * fromY; at < 4 * width * toY; at += 4) if (holds(at)) found++;
+    return found;
+  };
+  const CAPTIONS_PX = 144;
+  const differs = (at: number) => Math.abs((first[at] ?? 0) - (second[at] ?? 0)) > 60;
+  return {
+    ...{ width, height, durationS },
+    zone: count(0, height - CAPTIONS_PX, differs),
+    name: count(height - CAPTIONS_PX, height - CAPTIONS_PX + 18, differs),
+    clock: count(height - CAPTIONS_PX + 44, height, differs),
+    inked: count(height - CAPTIONS_PX, height - CAPTIONS_PX + 18, (at) => (first[at] ?? 255) < 128),
+  };
+}
+
 const wide = { viewport: { width: 1300, height: 900 } };
 
 const TESTS = `test;commanded;measured;more
@@ -99,25 +136,34 @@ describe("for the jury", () => {
     expect(png.subarray(1, 4).toString()).toBe("PNG");
     // Width and height stand first in the header of a PNG file.
     expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([1800, 2400]);
+    // MP4 where this browser encodes for it; the button says which kind it will be.
+    const [kind, type] = (await page.evaluate(
+      async () =>
+        (
+          await VideoEncoder.isConfigSupported({
+            ...{ codec: "avc1.64001f", width: 720, height: 676, bitrate: 2e6 },
+          })
+        ).supported,
+    ))
+      ? ["MP4", "video/mp4"]
+      : ["WebM", "video/webm"];
+    await page.getByLabel("Show", { exact: true }).selectOption("many");
     const writing = page.waitForEvent("download", { timeout: 120_000 });
-    await page.getByRole("button", { name: "Make a clip and save it" }).click();
+    await page.getByRole("button", { name: `Make a clip and save it as ${kind}` }).click();
     const clip = await writing;
-    expect(clip.suggestedFilename()).toMatch(/^run-.*\.webm$/);
+    expect(clip.suggestedFilename()).toMatch(new RegExp(`^runs-0-99-.*\\.${String(kind).toLowerCase()}$`));
+    await page.getByText(`Saved as ${kind}: `).waitFor();
     const bytes = await contentOf(clip);
     // A page of its own: this one's security policy lets no video in.
     const player = await page.context().newPage();
-    const played = await player.evaluate(async (base64) => {
-      const video = document.createElement("video");
-      video.muted = true;
-      video.src = `data:video/webm;base64,${base64}`;
-      await new Promise((resolve, reject) => {
-        video.onloadeddata = resolve;
-        video.onerror = () => reject(new Error(video.error?.message));
-      });
-      return { width: video.videoWidth, height: video.videoHeight, durationS: video.duration };
-    }, bytes.toString("base64"));
+    const played = await player.evaluate(playedBack, `data:${type};base64,${bytes.toString("base64")}`);
     expect(played.width).toBe(720);
     expect(played.height).toBeGreaterThan(400);
     expect(played.durationS).toBeGreaterThan(2);
+    // The runs move, and so does the clock in the captions; the routine's name above it stands still.
+    expect(played.zone).toBeGreaterThan(500);
+    expect(played.clock).toBeGreaterThan(50);
+    expect(played.name).toBeLessThan(50);
+    expect(played.inked).toBeGreaterThan(300);
   });
 });

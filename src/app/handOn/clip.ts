@@ -1,17 +1,12 @@
-import {
-  BufferTarget,
-  CanvasSource,
-  getFirstEncodableVideoCodec,
-  Mp4OutputFormat,
-  Output,
-  WebMOutputFormat,
-} from "mediabunny";
+import { BufferTarget, CanvasSource, Output } from "mediabunny";
+import type { Project } from "../../model/project.ts";
 import { type ClipScene, clipSize, drawClipFrame } from "../../view/clipFrame.ts";
+import { type ClipFormat, clipFormat } from "./clipFormat.ts";
 
 export interface Clip {
   readonly bytes: ArrayBuffer;
-  readonly type: "video/webm" | "video/mp4";
-  readonly ending: "webm" | "mp4";
+  readonly format: ClipFormat;
+  readonly durationS: number;
 }
 
 export interface ClipOptions {
@@ -27,9 +22,9 @@ const BITS_PER_S = 2_000_000;
 /** How long the last picture stands, s. */
 const HOLD_S = 1.5;
 
-/** Whether this browser can write a clip at all. */
-export async function canWriteClips(): Promise<boolean> {
-  return typeof VideoEncoder !== "undefined" && (await formatOf()) !== null;
+/** The kind of file this browser writes clips of a project as; null where it cannot. */
+export function formatFor(project: Project): Promise<ClipFormat | null> {
+  return clipFormat({ ...clipSize(project, WIDTH_PX), bitrate: BITS_PER_S });
 }
 
 /** Draws the runs frame by frame and packs them as a file; null when stopped. @throws Error where the browser cannot */
@@ -37,15 +32,15 @@ export async function writeClip(
   scene: ClipScene,
   { speed, signal, onProgress }: ClipOptions,
 ): Promise<Clip | null> {
-  const found = await formatOf();
-  if (found === null) throw new Error("this browser cannot write videos; another one can");
+  const format = await formatFor(scene.project);
+  if (format === null) throw new Error("this browser cannot write videos; another one can");
   const { width, height } = clipSize(scene.project, WIDTH_PX);
   const canvas = new OffscreenCanvas(width, height);
   const pen = canvas.getContext("2d");
   if (!pen) throw new Error("this browser cannot draw the pictures of a video");
-  const source = new CanvasSource(canvas, { codec: found.codec, bitrate: BITS_PER_S });
+  const source = new CanvasSource(canvas, { codec: format.codec, bitrate: BITS_PER_S });
   const target = new BufferTarget();
-  const output = new Output({ format: found.format, target });
+  const output = new Output({ format: format.container(), target });
   output.addVideoTrack(source, { frameRate: FRAMES_PER_S });
   await output.start();
   const endS = Math.max(...scene.runs.map(({ durationS }) => durationS));
@@ -63,15 +58,5 @@ export async function writeClip(
   }
   await output.finalize();
   if (target.buffer === null) throw new Error("the video came out empty");
-  return { bytes: target.buffer, type: found.type, ending: found.ending };
-}
-
-/** WebM where the browser encodes for it, else MP4, else null. */
-async function formatOf() {
-  const size = { width: WIDTH_PX, height: WIDTH_PX, bitrate: BITS_PER_S };
-  const webm = await getFirstEncodableVideoCodec(["vp9", "vp8"], size);
-  if (webm)
-    return { codec: webm, format: new WebMOutputFormat(), type: "video/webm", ending: "webm" } as const;
-  const mp4 = await getFirstEncodableVideoCodec(["avc"], size);
-  return mp4 && ({ codec: mp4, format: new Mp4OutputFormat(), type: "video/mp4", ending: "mp4" } as const);
+  return { bytes: target.buffer, format, durationS: frames / FRAMES_PER_S };
 }

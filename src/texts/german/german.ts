@@ -3,6 +3,7 @@ import { calibrationTexts } from "./calibration.ts";
 import { carryTexts } from "./carry.ts";
 import { carryMapTexts } from "./carryMap.ts";
 import { changeTexts } from "./change.ts";
+import { clipTexts } from "./clip.ts";
 import { decisionTexts } from "./decision.ts";
 import { dialogTexts } from "./dialog.ts";
 import { editMovesTexts } from "./editMoves.ts";
@@ -47,6 +48,7 @@ export const german: Catalogue = {
   carry: carryTexts,
   carryMap: carryMapTexts,
   change: changeTexts,
+  clip: clipTexts,
   decision: decisionTexts,
   dialog: dialogTexts,
   editMoves: editMovesTexts,
