@@ -44,7 +44,7 @@ export async function fixCommand(input: FixInput): Promise<number> {
   const kept = isStopped || input.keep.file === null ? null : list.fixes[input.take - 1];
   if (kept === undefined) return reject("the command line", [noSuchRow(input.take, list)], input.json);
   if (kept) {
-    const inputs = { project, routines: [found.value], measurements: "", seed, trials };
+    const inputs = { project, routines: [found.value], change: kept.id, measurements: "", seed, trials };
     const figures = fixFigures(kept, list);
     writeKept(input.keep, parsed.value, { kind: "fix", title: kept.title, figures, inputs });
   }

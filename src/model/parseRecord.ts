@@ -91,6 +91,7 @@ function parseInputs(fields: Fields, readInputs: ReadInputs): DecisionInputs {
     project: own.project,
     routines: [...own.routines, ...(other?.routines ?? [])],
     ...(other === null ? {} : { otherProject: other.project }),
+    ...(fields.has("change") ? { change: fields.text("change", { maxLength: MAX_ID_LENGTH }) } : {}),
     measurements: longText(fields, "measurements", MAX_TABLE_LENGTH),
     seed: fields.number("seed", SEED),
     trials: fields.number("trials", TRIALS),

@@ -30,6 +30,8 @@ export interface DecisionInputs {
   readonly otherProject?: Project;
   /** The routines it is about, the first one the routine decided on. */
   readonly routines: readonly Routine[];
+  /** Of a fix: the change that was tried, by its id; left out in files written before it was kept. */
+  readonly change?: string;
   /** Measured table that a calibration was made from; "" for other kinds. */
   readonly measurements: string;
   readonly seed: number;

@@ -39,7 +39,7 @@ export function decisionForFile(
   { date, kind, title, figures, reason, inputs }: Decision,
   inputsForFile: (project: Project, routines: readonly Routine[]) => object,
 ) {
-  const { project, otherProject, routines, measurements, seed, trials } = inputs;
+  const { project, otherProject, routines, change, measurements, seed, trials } = inputs;
   return {
     ...{ date, kind, title, figures: [...figures], reason },
     inputs: {
@@ -50,6 +50,7 @@ export function decisionForFile(
             project: inputsForFile(project, routines.slice(0, 1)),
             otherProject: inputsForFile(otherProject, routines.slice(1)),
           }),
+      ...(change === undefined ? {} : { change }),
       ...(measurements === "" ? {} : { measurements }),
       ...{ seed, trials },
     },

@@ -28,7 +28,10 @@ const record: TeamRecord = {
     {
       ...{ date: "2031-04-09", kind: "fix", title: "A wider plate", figures: ["4 of 100 more"] },
       reason: "It fits the doorway.\nAnd it is light.",
-      inputs: { project: carried, routines: [routine], measurements: "", seed: 7, trials: 300 },
+      inputs: {
+        ...{ project: carried, routines: [routine], change: "wider", measurements: "" },
+        ...{ seed: 7, trials: 300 },
+      },
     },
   ],
 };
@@ -41,6 +44,7 @@ describe("what a team writes down", () => {
     expect(read.value.project).toEqual(project);
     const [decision] = read.value.record.decisions;
     expect(decision?.inputs.project).toEqual(carried);
+    expect(decision?.inputs.change).toBe("wider");
     expect(decision?.inputs.routines.map(({ id }) => id)).toEqual([routine.id]);
     expect(read.value.record.practice).toEqual(record.practice);
     expect(serialiseProject(read.value.project, [], read.value.record)).toBe(text);
