@@ -1,6 +1,9 @@
 import type { Issue, Parsed } from "../model/issue.ts";
 import { nearestWord } from "../model/suggest.ts";
 import { RAD_PER_DEG } from "../model/units.ts";
+import { tableTexts as t } from "../texts/english/table.ts";
+import { plain } from "../texts/numbers.ts";
+import { allWords, meantBy, tableWord } from "../texts/tableWords.ts";
 import type { PushRun, ReboundRun, RollRun } from "./ballTests.ts";
 import type { StraightRun, TurnRun } from "./robotTests.ts";
 import { readSheet, type SheetRow, sheetIssue, sheetNumber } from "./sheet.ts";
@@ -18,62 +21,62 @@ export interface Measurements {
 }
 
 interface Column {
-  readonly name: string;
+  readonly name: keyof typeof t.columns;
   readonly min: number;
   readonly max: number;
   /** Left out: this; undefined: it must be given. */
   readonly fallback?: number;
 }
 
-const column = (name: string, min: number, max: number, fallback?: number): Column => ({
+const column = (name: Column["name"], min: number, max: number, fallback?: number): Column => ({
   name,
   min,
   max,
   ...(fallback === undefined ? {} : { fallback }),
 });
 
-/** The tests and the numbers of each, in the order of the columns behind the first; also what the help prints. */
+/** The tests and the numbers of each, in the order of the columns behind the first. */
 export const TEST_COLUMNS = {
   straight: [
-    column("commanded mm", 50, 20_000),
-    column("measured mm", 10, 30_000),
-    column("mm to the left of the line", -10_000, 10_000, 0),
+    column("commandedMm", 50, 20_000),
+    column("measuredMm", 10, 30_000),
+    column("leftOfLineMm", -10_000, 10_000, 0),
   ],
   turn: [
-    column("commanded ° in all, left positive", -36_000, 36_000),
-    column("measured ° in all", -36_000, 36_000),
-    column("how many turns in a row", 1, 200, 1),
+    column("commandedDeg", -36_000, 36_000),
+    column("measuredDeg", -36_000, 36_000),
+    column("turns", 1, 200, 1),
   ],
   "square-right": [
-    column("side mm", 100, 20_000),
-    column("mm ahead of the start", -5000, 5000),
-    column("mm to the left of the start", -5000, 5000),
+    column("sideMm", 100, 20_000),
+    column("aheadMm", -5000, 5000),
+    column("leftOfStartMm", -5000, 5000),
   ],
   "square-left": [
-    column("side mm", 100, 20_000),
-    column("mm ahead of the start", -5000, 5000),
-    column("mm to the left of the start", -5000, 5000),
+    column("sideMm", 100, 20_000),
+    column("aheadMm", -5000, 5000),
+    column("leftOfStartMm", -5000, 5000),
   ],
-  roll: [column("mm until it stopped", 10, 100_000), column("seconds until it stopped", 0.1, 600)],
-  push: [column("speed mm/s", 10, 5000), column("gap mm between pusher and ball", 0, 100_000)],
-  rebound: [column("drop mm", 50, 10_000), column("rebound mm", 0, 10_000)],
+  roll: [column("rolledMm", 10, 100_000), column("rolledS", 0.1, 600)],
+  push: [column("pushMmPerS", 10, 5000), column("gapMm", 0, 100_000)],
+  rebound: [column("dropMm", 50, 10_000), column("reboundMm", 0, 10_000)],
 } as const satisfies Record<string, readonly Column[]>;
 
 export type TestName = keyof typeof TEST_COLUMNS;
 const NAMES = Object.keys(TEST_COLUMNS) as readonly TestName[];
 
 /**
- * Reads the table of tests: one line a test, its name first, then its numbers. A first line of headings is skipped. Everything that is
- * wrong comes back at once.
+ * Reads the table of tests: one line a test, its name first, in any of the languages, then its numbers. A first line of headings is
+ * skipped. Everything that is wrong comes back at once.
  */
 export function readMeasurements(text: string): Parsed<Measurements> {
   const { rows, decimalComma } = readSheet(text);
   const issues: Issue[] = [];
   const found = new Map<TestName, number[][]>(NAMES.map((name) => [name, []]));
   for (const [n, row] of rows.entries()) {
-    const word = (row.cells[0] ?? "").toLowerCase();
-    if (n === 0 && word === "test") continue;
-    const name = NAMES.find((each) => each === word);
+    const word = row.cells[0] ?? "";
+    if (n === 0 && meantBy(word, ["test"])) continue;
+    const name = meantBy(word, NAMES);
     if (!name) {
       issues.push(unknownTest(row, word));
       continue;
@@ -82,16 +85,20 @@ export function readMeasurements(text: string): Parsed<Measurements> {
     if (numbers) found.get(name)?.push(numbers);
   }
   if (rows.length === 0 || (issues.length === 0 && [...found.values()].every((list) => list.length === 0))) {
-    const message = "There is no test in this table; each line begins with the name of one.";
-    issues.push({ code: "no-tests", path: "", message, got: "nothing", expected: NAMES.join(", ") });
+    issues.push({ code: "no-tests", path: "", message: t.noTests, got: t.nothing, expected: nameList() });
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: measurements(found) };
 }
 
+/** As they are written now. */
+function nameList(): string {
+  return NAMES.map(tableWord).join(", ");
+}
+
 function unknownTest(row: SheetRow, word: string): Issue {
-  const nearest = nearestWord(word, NAMES);
-  const remedy = nearest ? `Did you mean ${nearest}?` : "Each line begins with the name of a test.";
-  return sheetIssue(row, "unknown-test", `There is no such test. ${remedy}`, word, NAMES.join(", "));
+  const nearest = nearestWord(word, allWords(NAMES));
+  const remedy = nearest ? t.didYouMean(nearest) : t.beginsWithTest;
+  return sheetIssue(row, "unknown-test", t.noSuchTest(remedy), word, nameList());
 }
 
 function readNumbers(row: SheetRow, name: TestName, decimalComma: boolean, issues: Issue[]): number[] | null {
@@ -102,35 +109,22 @@ function readNumbers(row: SheetRow, name: TestName, decimalComma: boolean, issue
     if (cell === "" && fallback !== undefined) return fallback;
     const value = sheetNumber(cell, decimalComma);
     if (value >= min && value <= max) return value;
-    const expected = `${what}: a number from ${min} to ${max}`;
-    issues.push(
-      sheetIssue(row, "bad-number", `Column ${i + 2} of a ${name} test must hold a number.`, cell, expected),
-    );
+    const expected = t.cell(t.columns[what], t.number(plain(min), plain(max)));
+    issues.push(sheetIssue(row, "bad-number", t.badCell(i + 2, tableWord(name)), cell, expected));
     return min;
   });
   const surplus = row.cells.slice(columns.length + 1).filter((cell) => cell !== "");
   if (surplus.length > 0) {
-    const expected = columns.map(({ name: what }) => what).join(", ");
-    issues.push(
-      sheetIssue(
-        row,
-        "surplus-cell",
-        "There are more columns than the test has.",
-        surplus.join(" "),
-        expected,
-      ),
-    );
+    const expected = columns.map(({ name: what }) => t.columns[what]).join(", ");
+    issues.push(sheetIssue(row, "surplus-cell", t.surplus, surplus.join(" "), expected));
   }
   const [first = 0, second = 0] = numbers;
   if (issues.length === before && name === "turn" && !(first * second > 0)) {
-    const message = "Commanded and measured turn must go the same way and not be 0.";
-    issues.push(
-      sheetIssue(row, "bad-turn", message, `${first} and ${second}`, "two angles of the same sign"),
-    );
+    const got = t.and(plain(first), plain(second));
+    issues.push(sheetIssue(row, "bad-turn", t.sameWay, got, t.sameSign));
   }
   if (issues.length === before && name === "rebound" && second >= first) {
-    const message = "A ball cannot come back as high as it was dropped from.";
-    issues.push(sheetIssue(row, "bad-rebound", message, `${second} mm`, `less than ${first} mm`));
+    issues.push(sheetIssue(row, "bad-rebound", t.tooHigh, `${plain(second)} mm`, t.lessThanMm(plain(first))));
   }
   return issues.length === before ? numbers : null;
 }

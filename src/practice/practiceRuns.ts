@@ -3,6 +3,10 @@ import { parsePlacement } from "../model/parsePlacement.ts";
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { nearestWord } from "../model/suggest.ts";
+import { numberTexts } from "../texts/english/number.ts";
+import { tableTexts as t } from "../texts/english/table.ts";
+import { plain } from "../texts/numbers.ts";
+import { allWords, meantBy, tableWord } from "../texts/tableWords.ts";
 import { LOSS_REASONS, type LossReason } from "../trial/outcome.ts";
 import type { Attempt } from "./assess.ts";
 import { promiseOf, successChance } from "./promise.ts";
@@ -24,13 +28,10 @@ export interface PracticeRun {
 const LONGEST_S = 3600;
 const LONGEST_NOTE = 400;
 
-/** Tables written before there was such a column do not have it. */
-const LOSS_HEADING = "loss";
-
 /** Headings of the table of runs: one pair of columns a ball, then what happened. */
 export function runHeadings(balls: number): readonly string[] {
-  const places = Array.from({ length: balls }, (_, i) => [`ball ${i + 1} x mm`, `ball ${i + 1} y mm`]).flat();
-  return ["run", ...places, "balls home", "seconds", LOSS_HEADING, "note"];
+  const places = Array.from({ length: balls }, (_, i) => [t.ballX(i + 1), t.ballY(i + 1)]).flat();
+  return [tableWord("run"), ...places, t.ballsHome, t.seconds, tableWord("loss"), t.note];
 }
 
 /** The table to fill in, or filled in; semicolons, so that a comma may be a decimal one. */
@@ -39,8 +40,8 @@ export function runTable(placements: readonly Placement[], runs: readonly Practi
   const done = runs.map(({ placement, home, timeS, loss, note }) => [
     ...coordinates(placement),
     String(home),
-    timeS === null ? "" : String(timeS),
-    loss,
+    timeS === null ? "" : numberCell(timeS),
+    loss === "" ? "" : tableWord(loss),
     note,
   ]);
   const open = placements.map((placement) => [...coordinates(placement), "", "", "", ""]);
@@ -49,11 +50,16 @@ export function runTable(placements: readonly Placement[], runs: readonly Practi
 }
 
 function coordinates(placement: Placement): readonly string[] {
-  return placement.flatMap(({ xMm, yMm }) => [String(xMm), String(yMm)]);
+  return placement.flatMap(({ xMm, yMm }) => [numberCell(xMm), numberCell(yMm)]);
+}
+
+/** As a spreadsheet of people who speak so takes it for a number. */
+function numberCell(value: number): string {
+  return String(value).replace(".", numberTexts.decimalMark);
 }
 
 /**
- * Reads a table of practice runs as `runTable` writes it. Runs without a number of balls home have not been made and are left
+ * Reads a table of practice runs as `runTable` writes it, in any of the languages. Runs without a number of balls home have not been made and are left
  * out. Everything that is wrong comes back at once, by line.
  */
 export function readRuns(text: string, project: Project): Parsed<readonly PracticeRun[]> {
@@ -62,16 +68,16 @@ export function readRuns(text: string, project: Project): Parsed<readonly Practi
   const runs: PracticeRun[] = [];
   let hasLoss = false;
   for (const [n, row] of rows.entries()) {
-    if (n === 0 && (row.cells[0] ?? "").toLowerCase() === "run") {
-      hasLoss = row.cells.some((cell) => cell.toLowerCase() === LOSS_HEADING);
+    if (n === 0 && meantBy(row.cells[0] ?? "", ["run"])) {
+      // Tables written before there was such a column do not have it.
+      hasLoss = row.cells.some((cell) => meantBy(cell, ["loss"]));
       continue;
     }
     const run = readRun(row, project, { decimalComma, hasLoss }, issues);
     if (run !== null) runs.push(run);
   }
   if (runs.length === 0 && issues.length === 0) {
-    const message = "No run in this table has its number of balls home yet.";
-    issues.push({ code: "no-runs", path: "", message, got: "nothing", expected: "at least one run" });
+    issues.push({ code: "no-runs", path: "", message: t.noRuns, got: t.nothing, expected: t.oneRun });
   }
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: runs };
 }
@@ -88,30 +94,29 @@ function readRun(
   const [lossCell = "", ...rest] = hasLoss ? behind : ["", ...behind];
   if (homeCell === "") return null;
   const before = issues.length;
-  const number = (cell: string, what: string, min: number, max: number): number => {
+  const number = (cell: string, message: string, min: number, max: number): number => {
     const value = sheetNumber(cell, decimalComma);
     if (value >= min && value <= max) return value;
-    const message = `Here should be ${what}.`;
-    issues.push(sheetIssue(row, "bad-number", message, cell, `a number from ${min} to ${max}`));
+    issues.push(sheetIssue(row, "bad-number", message, cell, t.number(plain(min), plain(max))));
     return min;
   };
-  const numbers = row.cells.slice(1, 1 + at).map((cell) => number(cell, "a place in mm", 0, 20_000));
+  const numbers = row.cells.slice(1, 1 + at).map((cell) => number(cell, t.hereShouldBe.place, 0, 20_000));
   const placement = Array.from({ length: balls }, (_, i) => ({
     xMm: numbers[2 * i] ?? 0,
     yMm: numbers[2 * i + 1] ?? 0,
   }));
-  const home = number(homeCell, "how many balls came home", 0, balls);
+  const home = number(homeCell, t.hereShouldBe.home, 0, balls);
   if (!Number.isInteger(home)) {
-    const message = "A ball is home or it is not.";
-    issues.push(sheetIssue(row, "not-whole", message, homeCell, "a whole number"));
+    issues.push(sheetIssue(row, "not-whole", t.homeOrNot, homeCell, t.whole));
   }
-  const timeS = timeCell === "" ? null : number(timeCell, "the seconds the run took", 0, LONGEST_S);
+  const timeS = timeCell === "" ? null : number(timeCell, t.hereShouldBe.seconds, 0, LONGEST_S);
   const loss = lossOf(row, lossCell, issues);
   if (issues.length > before) return null;
   const laid = parsePlacement(JSON.stringify(placement), project);
   if (!laid.ok) {
     for (const { code, path, message, got, expected } of laid.issues) {
-      issues.push(sheetIssue(row, code, `${path ? `Ball ${ballOf(path)}: ` : ""}${message}`, got, expected));
+      const told = path ? t.ofBall(ballOf(path), message) : message;
+      issues.push(sheetIssue(row, code, told, got, expected));
     }
     return null;
   }
@@ -119,12 +124,12 @@ function readRun(
 }
 
 function lossOf(row: SheetRow, cell: string, issues: Issue[]): LossReason | "" {
-  const found = LOSS_REASONS.find((reason) => reason === cell.toLowerCase());
+  const found = meantBy(cell, LOSS_REASONS);
   if (found !== undefined || cell === "") return found ?? "";
-  const nearest = nearestWord(cell, LOSS_REASONS);
-  const remedy = nearest ? `Did you mean ${nearest}?` : "Leave it empty where it was another one.";
-  const message = `There is no such reason for a loss. ${remedy}`;
-  issues.push(sheetIssue(row, "unknown-loss", message, cell, LOSS_REASONS.join(", ")));
+  const nearest = nearestWord(cell, allWords(LOSS_REASONS));
+  const remedy = nearest ? t.didYouMean(nearest) : t.leaveEmpty;
+  const expected = LOSS_REASONS.map(tableWord).join(", ");
+  issues.push(sheetIssue(row, "unknown-loss", t.noSuchLoss(remedy), cell, expected));
   return "";
 }
 

@@ -1,4 +1,5 @@
 import type { Issue } from "../model/issue.ts";
+import { tableTexts as t } from "../texts/english/table.ts";
 
 /** A line of a small table, its cells trimmed. */
 export interface SheetRow {
@@ -53,5 +54,5 @@ export function sheetIssue(
   got: string,
   expected: string,
 ): Issue {
-  return { code, path: `line ${row.line}`, message, got: got === "" ? "nothing" : got, expected };
+  return { code, path: t.line(row.line), message, got: got === "" ? t.nothing : got, expected };
 }

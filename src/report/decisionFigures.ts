@@ -45,6 +45,22 @@ export function pairFigures(
   ];
 }
 
+/**
+ * Whether sentences hold the same numbers, whatever the words around them and their order: those of one result, said in two
+ * languages.
+ */
+export function haveSameNumbers(these: readonly string[], those: readonly string[]): boolean {
+  return numbersOf(these) === numbersOf(those);
+}
+
+function numbersOf(sentences: readonly string[]): string {
+  const found = sentences.flatMap((sentence) => sentence.match(/[−-]?\d+([.,]\d+)?/g) ?? []);
+  return found
+    .map((number) => number.replace(",", ".").replace("-", "−"))
+    .sort()
+    .join(" ");
+}
+
 export function calibrationFigures(found: Calibration): string[] {
   return calibrationLines(found).map(({ what, value, range, count }) =>
     decisionTexts.measured(what, value, range, count),

@@ -2,6 +2,8 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { Rate } from "../num/interval.ts";
 import { posterTexts as t } from "../texts/english/poster.ts";
+import { zonePictureTexts } from "../texts/english/zonePicture.ts";
+import { fixed, plain } from "../texts/numbers.ts";
 import { escaped, svgOf } from "./charts/svg.ts";
 import { rangeWords, rateWords } from "./rateWords.ts";
 import type { Way } from "./sheet/way.ts";
@@ -30,30 +32,29 @@ export function poster({ project, routine, successRate, durationS, way, run }: P
   const { width, height } = POSTER_PX;
   const { zone } = project;
   const balls = ballsOf(project).length;
-  const picture = svgOf(zonePicture(project, way, "The zone and the routine's way"), "way").replace(
+  const picture = svgOf(zonePicture(project, way, zonePictureTexts.title), "way").replace(
     'width="100%"',
     `x="${MARGIN_PX}" y="${PICTURE_TOP_PX}" width="${width - 2 * MARGIN_PX}" height="${PICTURE_HEIGHT_PX}"`,
   );
   const line = (yPx: number, sizePx: number, text: string, weight = "normal"): string =>
     `<text x="${width / 2}" y="${yPx}" font-size="${sizePx}" font-weight="${weight}" text-anchor="middle">${escaped(text)}</text>`;
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="Georgia, serif" fill="#111" color="#111" role="img" aria-label="${escaped(project.name)}: ${rateWords(successRate)} with every ball home">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="Georgia, serif" fill="#111" color="#111" role="img" aria-label="${escaped(t.label(project.name, rateWords(successRate)))}">`,
     `<rect width="${width}" height="${height}" fill="#fff"/>`,
     line(80, 40, shortened(project.name, 38), "bold"),
     ...linesOf(routine.label).map((text, i) => line(125 + 28 * i, 22, text)),
     picture,
-    line(970, 64, `${rateWords(successRate)}`, "bold"),
-    line(1015, 28, `bring every ball home (${rangeWords(successRate)})`),
+    line(970, 64, t.rate(rateWords(successRate)), "bold"),
+    line(1015, 28, t.bring(rangeWords(successRate))),
     line(
       1065,
       22,
-      `${balls} ${balls === 1 ? "ball" : "balls"}, ${zone.widthMm} × ${zone.heightMm} mm, ${run === null ? t.moves(durationS.toFixed(0), way.moves) : t.decides(run)}`,
+      t.scene(
+        ...([balls, plain(zone.widthMm), plain(zone.heightMm)] as const),
+        run === null ? t.moves(fixed(durationS, 0), way.moves) : t.decides(run),
+      ),
     ),
-    line(
-      1140,
-      18,
-      `From ${successRate.trials} simulated runs, the balls elsewhere each time; a model leaves things out.`,
-    ),
+    line(1140, 18, t.from(successRate.trials)),
     "</svg>",
     "",
   ].join("\n");

@@ -1,7 +1,7 @@
 import type { Assessment } from "../practice/assess.ts";
 import type { DriftFit } from "../practice/driftFit.ts";
 import { verdictTexts } from "../texts/english/verdict.ts";
-import { fixed } from "../texts/numbers.ts";
+import { fixed, plain } from "../texts/numbers.ts";
 import { outOf100, rangeWords } from "./rateWords.ts";
 
 /** What practice says about the model, in plain words. */
@@ -37,6 +37,6 @@ export function brierWords({ brier, brierExpected }: Assessment): string {
 }
 
 export function driftFitWords({ factor, low, high }: DriftFit): string {
-  const range = low === high ? "" : verdictTexts.possible(low, high);
-  return verdictTexts.drift(factor, range);
+  const range = low === high ? "" : verdictTexts.possible(plain(low), plain(high));
+  return verdictTexts.drift(plain(factor), range);
 }

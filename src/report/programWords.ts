@@ -1,6 +1,7 @@
 import { type Condition, type Program, type Question, type Step, straightened } from "../model/program.ts";
 import { moveTexts } from "../texts/english/move.ts";
-import { MM_DECIMALS, numberText } from "./coder/numberText.ts";
+import { plain } from "../texts/numbers.ts";
+import { MM_DECIMALS, readNumber } from "./coder/numberText.ts";
 import { degreesWords, millimetresWords } from "./lengthWords.ts";
 import { moveWords } from "./moveWords.ts";
 
@@ -46,11 +47,11 @@ function answersOf(ask: Condition): readonly [string, string] {
     case "bumped":
       return ask.side === "front" ? [t.bumpedFront, t.notBumpedFront] : [t.bumpedBack, t.notBumpedBack];
     case "nearer": {
-      const distance = `${numberText(ask.thanMm, MM_DECIMALS)} mm`;
+      const distance = `${readNumber(ask.thanMm, MM_DECIMALS)} mm`;
       return [t.nearer(ask.sensor + 1, distance), t.notNearer(ask.sensor + 1, distance)];
     }
     case "shortOfTime":
-      return [t.shortOfTime(ask.belowS), t.notShortOfTime(ask.belowS)];
+      return [t.shortOfTime(plain(ask.belowS)), t.notShortOfTime(plain(ask.belowS))];
     default:
       return ask satisfies never;
   }

@@ -46,7 +46,7 @@ export function sureWords(sure: SureCoverage): string {
 /** How much drift the routine bears. */
 export function budgetWords(budget: DriftBudget): string {
   const wanted = outOf100(budget.wantedFrac);
-  if (budget.isOpen) return weakTexts.sureOpen(wanted, budget.factor);
+  if (budget.isOpen) return weakTexts.sureOpen(wanted, plain(budget.factor));
   if (budget.factor === 0) return weakTexts.sureNone(wanted);
   return weakTexts.sureWithin(wanted, percentWords(budget.factor));
 }

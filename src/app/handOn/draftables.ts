@@ -5,6 +5,8 @@ import type { Routine } from "../../model/routine.ts";
 import { calibrate } from "../../practice/calibrate.ts";
 import { readMeasurements } from "../../practice/measurements.ts";
 import { calibrationFigures, fixFigures } from "../../report/decisionFigures.ts";
+import { keptTexts } from "../../texts/english/kept.ts";
+import { notebookTexts as t } from "../../texts/english/notebook.ts";
 
 /** Something a decision can be made from now. */
 export interface Draftable {
@@ -49,8 +51,8 @@ export function draftables({
   const read = measurements.trim() === "" ? null : readMeasurements(measurements);
   if (read?.ok) {
     found.push({
-      ...{ id: "calibration", words: "the measurements under Practice", kind: "calibration" },
-      title: "Measured robot and ball",
+      ...{ id: "calibration", words: t.measurements, kind: "calibration" },
+      title: keptTexts.measured,
       inputs: { project, routines: routine ? [routine] : [], measurements, seed, trials: 0 },
       figures: calibrationFigures(calibrate(read.value, project.robot.drive)),
     });
@@ -59,15 +61,18 @@ export function draftables({
   for (const fix of fixes?.fixes.slice(0, OFFERED) ?? []) {
     if (!fixes) break;
     found.push({
-      ...{ id: `fix ${fix.id}`, words: `a change: ${fix.title}`, kind: "fix", title: fix.title },
-      inputs: { project, routines: [routine], measurements: "", seed, trials: fixes.trials },
+      ...{ id: `fix ${fix.id}`, words: t.change(fix.title), kind: "fix", title: fix.title },
+      inputs: {
+        ...{ project, routines: [routine], change: fix.id, measurements: "" },
+        ...{ seed, trials: fixes.trials },
+      },
       figures: fixFigures(fix, fixes),
     });
   }
   for (const other of others.filter(({ id }) => id !== routine.id).slice(0, OFFERED)) {
     found.push({
-      ...{ id: `other ${other.id}`, words: `a comparison with: ${other.label}`, kind: "comparison" },
-      title: `Kept ${routine.label}`.slice(0, TITLE_LENGTH),
+      ...{ id: `other ${other.id}`, words: t.comparison(other.label), kind: "comparison" },
+      title: keptTexts.keptRoutine(routine.label).slice(0, TITLE_LENGTH),
       inputs: { project, routines: [routine, other], measurements: "", seed, trials: TRIALS },
       figures: null,
     });

@@ -1,4 +1,5 @@
 import { POSTER_PX } from "../../report/poster.ts";
+import { picturesTexts as t } from "../../texts/english/pictures.ts";
 
 /** Sharp enough for a sheet of A4. */
 const SCALE = 2;
@@ -12,12 +13,9 @@ export async function pngOf(svg: string): Promise<Blob> {
   canvas.width = SCALE * POSTER_PX.width;
   canvas.height = SCALE * POSTER_PX.height;
   const pen = canvas.getContext("2d");
-  if (!pen) throw new Error("there is no canvas to draw on");
+  if (!pen) throw new Error(t.noCanvas);
   pen.drawImage(image, 0, 0, canvas.width, canvas.height);
   return new Promise((resolve, reject) => {
-    canvas.toBlob(
-      (blob) => (blob ? resolve(blob) : reject(new Error("the picture came out empty"))),
-      "image/png",
-    );
+    canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error(t.empty))), "image/png");
   });
 }

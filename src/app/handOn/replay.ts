@@ -2,6 +2,7 @@ import type { Decision } from "../../model/record.ts";
 import { calibrate } from "../../practice/calibrate.ts";
 import { readMeasurements } from "../../practice/measurements.ts";
 import { calibrationFigures, fixFigures, pairFigures } from "../../report/decisionFigures.ts";
+import { notebookTexts } from "../../texts/english/notebook.ts";
 import type { Workers } from "../state/workers.ts";
 
 /**
@@ -14,7 +15,7 @@ export async function replayed(
   signal: AbortSignal,
   onProgress: (doneFrac: number) => void,
 ): Promise<readonly string[] | null> {
-  const { project, otherProject = project, routines, measurements, seed, trials } = inputs;
+  const { project, otherProject = project, routines, change, measurements, seed, trials } = inputs;
   const [first, second] = routines;
   switch (kind) {
     case "calibration": {
@@ -37,8 +38,12 @@ export async function replayed(
       if (!first) return null;
       const { findFixes } = await import("../../jobs/fixes.ts");
       const list = await findFixes(workers, project, first, { seed, trials, signal, onProgress });
-      const fix = list.fixes.find((each) => each.title === title);
-      return list.status === "stopped" || !fix ? null : fixFigures(fix, list);
+      if (list.status === "stopped") return null;
+      const fix = list.fixes.find((each) =>
+        change === undefined ? each.title === title : each.id === change,
+      );
+      if (!fix) throw new Error(notebookTexts.notFound);
+      return fixFigures(fix, list);
     }
     default:
       return kind satisfies never;

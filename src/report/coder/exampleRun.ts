@@ -2,10 +2,11 @@ import { linesOf, type Program } from "../../model/program.ts";
 import type { Project } from "../../model/project.ts";
 import type { Move } from "../../model/routine.ts";
 import { carryLimits } from "../../plan/carryLimits.ts";
+import { stepWordsTexts as t } from "../../texts/english/stepWords.ts";
 import type { Recording } from "../../trial/recording.ts";
 import { carryLines } from "../carryWords.ts";
 import { type CoderStep, stepFrom } from "./steps.ts";
-import { STEP_HEADS, stepRow } from "./stepTable.ts";
+import { stepHeads, stepRow } from "./stepTable.ts";
 
 /** What a routine that decides came to drive in one run. */
 export interface ExampleRun {
@@ -30,6 +31,9 @@ export function exampleRun(project: Project, program: Program, { executed, lines
   };
 }
 
+/** Where the words stand in the rows of an example. */
+export const EXAMPLE_WORDS_COLUMN = 2;
+
 /** Rows for reading: number, line of the routine, words, wheel degrees, seconds; the header first. */
 export function exampleRows({ steps, lines }: ExampleRun): readonly (readonly string[])[] {
   const withLine = (cells: readonly string[], line: string): readonly string[] => [
@@ -37,7 +41,7 @@ export function exampleRows({ steps, lines }: ExampleRun): readonly (readonly st
     line,
     ...cells.slice(1),
   ];
-  const heads = withLine(["move", ...STEP_HEADS.slice(1)], "step");
+  const heads = withLine([t.heads.move, ...stepHeads().slice(1)], t.heads.step);
   return [heads, ...steps.map((step, i) => withLine(stepRow(step), String(lines[i])))];
 }
 

@@ -1,7 +1,17 @@
 import type { Corner } from "../../model/zone.ts";
+import { listingTexts as t } from "../../texts/english/listing.ts";
+import { stepWordsTexts } from "../../texts/english/stepWords.ts";
+import { fixed } from "../../texts/numbers.ts";
 import { C, type Dialect, PYTHON } from "./dialects.ts";
-import { FUNCTIONS, type FunctionName, READINGS, type ReadingName } from "./functions.ts";
-import { DEG_DECIMALS, numberText } from "./numberText.ts";
+import {
+  FUNCTIONS,
+  type FunctionName,
+  functionMeaning,
+  READINGS,
+  type ReadingName,
+  readingMeaning,
+} from "./functions.ts";
+import { DEG_DECIMALS, numberText, readNumber } from "./numberText.ts";
 import { askedOf, questionCode } from "./questions.ts";
 import { type CoderLine, type CoderStep, placedLines, type StepSheet } from "./steps.ts";
 import { argumentText, namedArguments } from "./stepTable.ts";
@@ -29,8 +39,8 @@ export function listing(sheet: StepSheet, language: ListingLanguage): string {
 
 function heading({ project, routine, robot, durationS, steps }: StepSheet): readonly string[] {
   const count = placedLines(steps).length;
-  const time = durationS === null ? "as long as its sensors make it" : `${durationS.toFixed(1)} s`;
-  return [`${routine.id}: ${routine.label}`, `${robot} in ${project}; ${count} steps, ${time}`];
+  const time = durationS === null ? t.asSensors : `${fixed(durationS, 1)} s`;
+  return [`${routine.id}: ${routine.label}`, t.head(robot, project, count, time)];
 }
 
 /** Numbered, a block's own lines further in. */
@@ -44,7 +54,7 @@ function sentences(sheet: StepSheet): string {
       if (line.kind === "repeat") write(line.steps, depth + 1);
       if (line.kind !== "if") continue;
       write(line.yes, depth + 1);
-      if (line.no.length > 0) lines.push(`${" ".repeat(width + 2)}${inward}otherwise:`);
+      if (line.no.length > 0) lines.push(`${" ".repeat(width + 2)}${inward}${stepWordsTexts.otherwise}`);
       write(line.no, depth + 1);
     }
   };
@@ -60,12 +70,12 @@ function program(sheet: StepSheet, dialect: Dialect): string {
     dialect.comment(""),
     ...constants(sheet, dialect),
     "",
-    dialect.comment("Write these functions for your robot; each returns when its move is over:"),
+    dialect.comment(t.write),
     ...functionsIn(steps).flatMap((name) =>
-      declaration(name, FUNCTIONS[name].params, "nothing", wrapped(FUNCTIONS[name].meaning)),
+      declaration(name, FUNCTIONS[name].params, "nothing", wrapped(functionMeaning(name))),
     ),
     ...readingsIn(steps).flatMap((name) =>
-      declaration(name, READINGS[name].params, READINGS[name].gives, wrapped(READINGS[name].meaning)),
+      declaration(name, READINGS[name].params, READINGS[name].gives, wrapped(readingMeaning(name))),
     ),
     "",
     dialect.begin,
@@ -77,16 +87,13 @@ function program(sheet: StepSheet, dialect: Dialect): string {
 /** What turns the listing's numbers into degrees of this robot's wheels, and the names of corners. */
 function constants(sheet: StepSheet, { comment, constant }: Dialect): readonly string[] {
   const { gain, accelMmPerS2, steps, decides } = sheet;
-  const acceleration = numberText(accelMmPerS2, 0);
   return [
-    comment("Wheel degrees of this robot; they make up for the mean drift in its project file."),
-    comment("A straight: both wheels turn mm * WHEEL_DEG_PER_MM, each times its factor."),
-    comment("A turn: one wheel turns deg * WHEEL_DEG_PER_TURN_DEG forward, the other back."),
-    comment(`Every move starts and ends at rest; wheels speed up and brake at ${acceleration} mm/s^2.`),
-    comment("A curve: the degrees of both wheels stand behind the step."),
-    ...(decides
-      ? [comment("Add up every move: scan, fetch and go_to reckon from where the robot should be by now.")]
-      : []),
+    comment(t.wheelDegrees),
+    comment(t.straight),
+    comment(t.turn),
+    comment(t.atRest(numberText(accelMmPerS2, 0))),
+    comment(t.curve),
+    ...(decides ? [comment(t.addUp)] : []),
     constant("WHEEL_DEG_PER_MM", numberText(gain.wheelDegPerMm, DEG_DECIMALS + 1)),
     constant("WHEEL_DEG_PER_TURN_DEG", numberText(gain.wheelDegPerTurnDeg, DEG_DECIMALS + 1)),
     constant("LEFT_FACTOR", numberText(gain.leftFactor, DEG_DECIMALS + 2)),
@@ -141,8 +148,7 @@ function argumentsOf(step: CoderStep): readonly string[] {
 /** What the code itself does not say: the step's number and its wheels. */
 function remark({ number, wheels }: CoderStep): string {
   if (wheels === null) return String(number);
-  const degrees = [wheels.leftDeg, wheels.rightDeg].map((turn) => numberText(turn, 1)).join(" and ");
-  return `${number}: wheels ${degrees} deg`;
+  return t.wheels(number, readNumber(wheels.leftDeg, 1), readNumber(wheels.rightDeg, 1));
 }
 
 /** Lines of at most so many characters, broken between words. */

@@ -1,7 +1,14 @@
+import { numberTexts } from "../../texts/english/number.ts";
+
 /** A number with at most so many decimals, none that say nothing: "36", "36.25", never "-0". */
 export function numberText(value: number, decimals: number): string {
   const rounded = Number(value.toFixed(decimals));
   return String(rounded === 0 ? 0 : rounded);
+}
+
+/** The same in a sentence or a table for reading, with the decimal mark of the language spoken now. */
+export function readNumber(value: number, decimals: number): string {
+  return numberText(value, decimals).replace(".", numberTexts.decimalMark);
 }
 
 /**

@@ -1,6 +1,15 @@
 import type { Corner } from "../../model/zone.ts";
-import { FUNCTIONS, type Param, READINGS } from "./functions.ts";
-import { DEG_DECIMALS, MM_DECIMALS, numberText, SECONDS_DECIMALS, SPEED_DECIMALS } from "./numberText.ts";
+import { stepWordsTexts as t } from "../../texts/english/stepWords.ts";
+import { fixed } from "../../texts/numbers.ts";
+import { FUNCTIONS, functionMeaning, type Param, READINGS, readingMeaning } from "./functions.ts";
+import {
+  DEG_DECIMALS,
+  MM_DECIMALS,
+  numberText,
+  readNumber,
+  SECONDS_DECIMALS,
+  SPEED_DECIMALS,
+} from "./numberText.ts";
 import { type Asked, askedOf, thresholdText } from "./questions.ts";
 import { type CoderLine, type CoderStep, type PlacedLine, placedLines, type StepSheet } from "./steps.ts";
 
@@ -38,10 +47,16 @@ const INWARD = "\u00A0\u00A0";
 
 /** Rows for reading: number, words, wheel degrees, seconds; the header first. Lines of blocks stand further in. */
 export function stepRows({ steps }: StepSheet): readonly (readonly string[])[] {
-  return [STEP_HEADS, ...rowsOf(steps, 0)];
+  return [stepHeads(), ...rowsOf(steps, 0)];
 }
 
-export const STEP_HEADS: readonly string[] = ["step", "do", "left wheel °", "right wheel °", "°/s", "s"];
+/** Where the words stand in such a row. */
+export const WORDS_COLUMN = 1;
+
+export function stepHeads(): readonly string[] {
+  const { step, left, right } = t.heads;
+  return [step, t.heads.do, left, right, "°/s", "s"];
+}
 
 function rowsOf(steps: readonly CoderLine[], depth: number): readonly (readonly string[])[] {
   const inward = INWARD.repeat(depth);
@@ -50,20 +65,20 @@ function rowsOf(steps: readonly CoderLine[], depth: number): readonly (readonly 
     if (line.kind === "do") return [stepRow(line, `${inward}${words}`)];
     const head = [String(number), `${inward}${words}`, "", "", "", ""];
     if (line.kind === "repeat") return [head, ...rowsOf(line.steps, depth + 1)];
-    const otherwise = line.no.length > 0 ? [["", `${inward}otherwise:`, "", "", "", ""]] : [];
+    const otherwise = line.no.length > 0 ? [["", `${inward}${t.otherwise}`, "", "", "", ""]] : [];
     return [head, ...rowsOf(line.yes, depth + 1), ...otherwise, ...rowsOf(line.no, depth + 1)];
   });
 }
 
-/** One step as a row under STEP_HEADS. */
+/** One step as a row under stepHeads. */
 export function stepRow({ number, words, wheels, durationS }: CoderStep, shown = words): readonly string[] {
   return [
     String(number),
     shown,
-    wheels === null ? "" : numberText(wheels.leftDeg, 1),
-    wheels === null ? "" : numberText(wheels.rightDeg, 1),
-    wheels === null ? "" : numberText(wheels.wheelDegPerS, 0),
-    durationS === null ? "" : durationS.toFixed(2),
+    wheels === null ? "" : readNumber(wheels.leftDeg, 1),
+    wheels === null ? "" : readNumber(wheels.rightDeg, 1),
+    wheels === null ? "" : readNumber(wheels.wheelDegPerS, 0),
+    durationS === null ? "" : fixed(durationS, 2),
   ];
 }
 
@@ -131,14 +146,22 @@ function wheelCells({ wheels, durationS }: CoderStep): readonly string[] {
   ];
 }
 
-/** The sheet as plain JSON; numbers in full, blocks inside one another. */
+/** The sheet as plain JSON; numbers in full, blocks inside one another. Only what is there to be read is in the language spoken now. */
 export function stepJson(sheet: StepSheet): object {
   return {
     ...sheet,
-    functions: FUNCTIONS,
-    ...(sheet.decides ? { readings: READINGS } : {}),
+    functions: withMeanings(FUNCTIONS, functionMeaning),
+    ...(sheet.decides ? { readings: withMeanings(READINGS, readingMeaning) } : {}),
     steps: sheet.steps.map(lineJson),
   };
+}
+
+function withMeanings<N extends string>(
+  known: Readonly<Record<N, object>>,
+  meaningOf: (name: N) => string,
+): object {
+  const names = Object.keys(known) as N[];
+  return Object.fromEntries(names.map((name) => [name, { ...known[name], meaning: meaningOf(name) }]));
 }
 
 function lineJson(line: CoderLine): object {

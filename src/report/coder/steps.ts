@@ -3,6 +3,7 @@ import type { Project } from "../../model/project.ts";
 import type { Robot } from "../../model/robot.ts";
 import type { Routine } from "../../model/routine.ts";
 import { moveDurationS } from "../../motion/duration.ts";
+import { stepWordsTexts as t } from "../../texts/english/stepWords.ts";
 import { questionWords } from "../programWords.ts";
 import { type Call, callOf, type PlainStep } from "./calls.ts";
 import { stepWords } from "./stepWords.ts";
@@ -90,8 +91,7 @@ function lineFrom(step: Step, number: number, robot: Robot): CoderLine {
   switch (step.kind) {
     case "repeat": {
       const { atMost, until } = step;
-      const ends = until === null ? "" : `, until ${questionWords(until)}`;
-      const words = `repeat at most ${atMost} times${ends}:`;
+      const words = until === null ? t.repeat(atMost) : t.repeatUntil(atMost, questionWords(until));
       return {
         kind: "repeat",
         number,
@@ -103,7 +103,7 @@ function lineFrom(step: Step, number: number, robot: Robot): CoderLine {
     }
     case "if": {
       const { when } = step;
-      const words = `if ${questionWords(when)}:`;
+      const words = t.when(questionWords(when));
       const yes = linesFrom(step.yes, number + 1, robot);
       const no = linesFrom(step.no, number + 1 + linesOf(step.yes).length, robot);
       return { kind: "if", number, words, when, yes, no };

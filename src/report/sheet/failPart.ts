@@ -2,6 +2,7 @@ import type { HardCase } from "../../jobs/hardCase.ts";
 import { linesOf } from "../../model/program.ts";
 import { heatParts } from "../../score/heatMap.ts";
 import { heatTexts } from "../../texts/english/heat.ts";
+import { sheetTexts } from "../../texts/english/sheet.ts";
 import { sheetProofTexts as t } from "../../texts/english/sheetProof.ts";
 import { lossChart } from "../charts/lossChart.ts";
 import { escaped, svgOf } from "../charts/svg.ts";
@@ -24,14 +25,14 @@ export function failPart(facts: SheetFacts, { pages }: SheetChoice): string {
   const lines = linesOf(facts.routine.program ?? facts.routine.moves);
   const named = losses
     .slice(0, LOSS_ROWS[pages])
-    .map((loss) => `<li>${loss.balls} balls ${escaped(lossCountWords(loss, lines))}</li>`)
+    .map((loss) => `<li>${escaped(sheetTexts.lost(loss.balls, lossCountWords(loss, lines)))}</li>`)
     .join("");
   const hard = hardest === null ? "" : `<p>${hardWords(facts, hardest, pages)}</p>`;
   if (pages === 1) return `<ul>${named}</ul>${heatFigure(facts)}${hard}`;
   const picture =
     hardest === null
       ? ""
-      : `<figure class="half">${svgOf(zonePicture(project, NO_WAY, "The hardest placement", hardest.placement), "hard")}</figure>`;
+      : `<figure class="half">${svgOf(zonePicture(project, NO_WAY, sheetTexts.hardest, hardest.placement), "hard")}</figure>`;
   return `<div class="beside"><figure>${svgOf(lossChart(losses, trials), "losses")}</figure><ul>${named}</ul></div><div class="beside">${heatFigure(facts)}${heatTable(facts)}</div>${picture}${hard}`;
 }
 

@@ -1,4 +1,6 @@
 import type { Routine } from "../../model/routine.ts";
+import { sheetTexts as t } from "../../texts/english/sheet.ts";
+import { spokenLanguage } from "../../texts/language.ts";
 import { escaped } from "../charts/svg.ts";
 import { programLines } from "../programWords.ts";
 import { rangeWords, rateWords } from "../rateWords.ts";
@@ -10,36 +12,34 @@ import { SHEET_STYLE } from "./sheetStyle.ts";
 
 type Part = (facts: SheetFacts, choice: SheetChoice) => string;
 
-/** Class, titles for engineers and for visitors, and what stands below; an empty part is left out with its title. */
-const PARTS: readonly (readonly [string, string, string, Part])[] = [
-  ["task", "The task and the way", "What our robot does", taskPart],
-  ["why", "Why this routine", "Why this way and no other", whyPart],
-  ["evidence", "The evidence", "How often it works", evidencePart],
-  ["practice", "Practice runs against the model", "On the real floor", practicePart],
-  ["fails", "Where it fails", "What still goes wrong", failPart],
-  ["decided", "What was decided, and why", "What we changed on the way", decisionsPart],
-  ["limits", "What the model leaves out", "What a computer cannot know", limitsPart],
-  ["again", "Run it again", "See for yourself", replayPart],
-];
+/** Class, which is the name of its titles too, and what stands below; an empty part is left out with its title. */
+const PARTS = [
+  ["task", taskPart],
+  ["why", whyPart],
+  ["evidence", evidencePart],
+  ["practice", practicePart],
+  ["fails", failPart],
+  ["decided", decisionsPart],
+  ["limits", limitsPart],
+  ["again", replayPart],
+] as const satisfies readonly (readonly [keyof typeof t.titles, Part])[];
 
 /** One or two pages for a jury as a self-contained HTML file: no script, nothing from elsewhere, prints in black and white. */
 export function jurySheet(facts: SheetFacts, choice: SheetChoice): string {
   const { project, routine } = facts;
-  const forVisitors = choice.audience === "visitors";
-  const parts = PARTS.map(([name, forEngineers, simply, part]) =>
-    section(name, forVisitors ? simply : forEngineers, part(facts, choice)),
-  );
+  const titles = choice.audience === "visitors" ? t.simply : t.titles;
+  const parts = PARTS.map(([name, part]) => section(name, titles[name], part(facts, choice)));
   return [
     "<!doctype html>",
-    '<html lang="en"><head><meta charset="utf-8">',
+    `<html lang="${spokenLanguage()}"><head><meta charset="utf-8">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${escaped(project.name)}: our routine</title>`,
+    `<title>${escaped(t.pageTitle(project.name))}</title>`,
     `<style>${SHEET_STYLE}</style></head><body><main class="${choice.audience} pages-${choice.pages}">`,
-    `<h1>${escaped(project.name)}: how our robot brings the balls home</h1>`,
+    `<h1>${escaped(t.head(project.name))}</h1>`,
     lead(facts, choice),
     ...parts.filter((part) => part !== ""),
     ...(choice.steps
-      ? [`<section class="appendix"><h2>Appendix: the steps</h2>${stepList(routine)}</section>`]
+      ? [`<section class="appendix"><h2>${t.appendix}</h2>${stepList(routine)}</section>`]
       : []),
     "</main></body></html>",
     "",
@@ -48,10 +48,10 @@ export function jurySheet(facts: SheetFacts, choice: SheetChoice): string {
 
 function lead({ routine, evidence }: SheetFacts, { audience }: SheetChoice): string {
   const { successRate } = evidence.summary;
-  const rate = `In ${rateWords(successRate)} (${rangeWords(successRate)})`;
-  return audience === "visitors"
-    ? `<p class="lead">${rate} it brings every ball home. We know because a computer tried it ${successRate.trials} times, with the balls elsewhere each time, before our robot drove it once.</p>`
-    : `<p class="lead">${escaped(routine.label)}. ${rate} every ball was home, in ${successRate.trials} simulated runs with the balls elsewhere each time and the robot drifting as its project file says.</p>`;
+  const [rate, range, runs] = [rateWords(successRate), rangeWords(successRate), successRate.trials];
+  const words =
+    audience === "visitors" ? t.leadSimply(rate, range, runs) : t.lead(routine.label, rate, range, runs);
+  return `<p class="lead">${escaped(words)}</p>`;
 }
 
 /** Numbered as on the picture; lines of blocks stand further in. */

@@ -1,3 +1,5 @@
+import { notebookTexts } from "../../texts/english/notebook.ts";
+import { sheetTexts as t } from "../../texts/english/sheet.ts";
 import { escaped } from "../charts/svg.ts";
 import { brierWords, driftFitWords, updatedWords, verdictWords } from "../practiceWords.ts";
 import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
@@ -28,9 +30,9 @@ export function decisionsPart({ decisions }: SheetFacts, { audience, pages }: Sh
   const rows = shown.map(({ date, title, figures, reason }) => {
     const told = audience === "visitors" || pages === 1 ? figures.slice(0, 1) : figures;
     const why = reason === "" ? "" : ` <em>${escaped(reason)}</em>`;
-    return `<dt>${escaped(date)}: ${escaped(title)}</dt><dd>${told.map(escaped).join(" ")}${why}</dd>`;
+    return `<dt>${escaped(notebookTexts.entry(date, title))}</dt><dd>${told.map(escaped).join(" ")}${why}</dd>`;
   });
   const left = decisions.length - shown.length;
-  const more = left > 0 ? `<p class="small">${left} earlier ones stand in the project file.</p>` : "";
+  const more = left > 0 ? `<p class="small">${escaped(t.earlier(left))}</p>` : "";
   return `<dl>${rows.join("")}</dl>${more}`;
 }

@@ -1,7 +1,10 @@
 import { ballsOf, type Project } from "../../model/project.ts";
 import { withWedgeIn } from "../../model/wedgeCorner.ts";
 import type { Rate } from "../../num/interval.ts";
-import { sheetProofTexts as t } from "../../texts/english/sheetProof.ts";
+import { sheetTexts as t } from "../../texts/english/sheet.ts";
+import { sheetProofTexts as proof } from "../../texts/english/sheetProof.ts";
+import { zonePictureTexts } from "../../texts/english/zonePicture.ts";
+import { fixed, plain } from "../../texts/numbers.ts";
 import { escaped, svgOf } from "../charts/svg.ts";
 import { timeChart } from "../charts/timeChart.ts";
 import { limits, limitsAdvice } from "../limits.ts";
@@ -22,17 +25,13 @@ export function taskPart(facts: SheetFacts, { steps }: SheetChoice): string {
   const { zone, rules, robot } = project;
   const balls = ballsOf(project).length;
   const { example } = evidence;
-  const picture = svgOf(
-    zonePicture(shownProject(facts), wayOf(facts), "The zone and the routine's way"),
-    "way",
-  );
-  const task = `A zone of ${zone.widthMm} × ${zone.heightMm} mm, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${rules.timeLimitS} s.`;
-  const where = steps ? "the steps in the appendix" : "its moves";
+  const picture = svgOf(zonePicture(shownProject(facts), wayOf(facts), zonePictureTexts.title), "way");
+  const task = t.task(plain(zone.widthMm), plain(zone.heightMm), balls, plain(rules.timeLimitS));
   const way =
     example === null
-      ? `${escaped(robot.name)} takes ${durationS.toFixed(0)} s for ${routine.moves.length} moves; the numbers on its way are those of ${where}.`
-      : `${escaped(t.decides(robot.name, example.index, example.home, balls))} ${t.numbers} ${steps ? t.inAppendix : t.asListed}`;
-  return `<p>${task} ${way}</p><figure>${picture}</figure>`;
+      ? t.way(robot.name, fixed(durationS, 0), routine.moves.length, steps)
+      : `${proof.decides(robot.name, example.index, example.home, balls)} ${proof.numbers} ${steps ? proof.inAppendix : proof.asListed}`;
+  return `<p>${escaped(`${task} ${way}`)}</p><figure>${picture}</figure>`;
 }
 
 /** Of a routine that decides as it goes, the way of the run that is shown. */
@@ -55,36 +54,37 @@ export function whyPart(facts: SheetFacts, { pages, audience }: SheetChoice): st
     `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td class="range">${rangeWords(rate)}</td><td class="number">${seconds}</td></tr>`;
   const shown = alternatives.slice(0, ALTERNATIVE_ROWS[pages]);
   const left = alternatives.length - shown.length;
-  const words =
-    audience === "visitors"
-      ? "We let every way of driving search the same places: same balls, same luck. Where the ranges overlap widely, the order may be chance."
-      : "These were tried on the same placements of the balls, with the same luck. Where the ranges overlap widely the order may be chance.";
-  const more = left > 0 ? `<p class="small">${left} other patterns did no better than these.</p>` : "";
-  return `<p>${words}</p><table><thead><tr><th>routine</th><th>every ball home in</th><th>range</th><th>takes</th></tr></thead><tbody>${row(`This one: ${routine.label}`, summary.successRate, takes(durationS, routine.program !== undefined))}${shown.map((each) => row(each.label, each.successRate, takes(each.durationS, each.decides))).join("")}</tbody></table>${more}`;
+  const words = audience === "visitors" ? t.comparedSimply : t.compared;
+  const more = left > 0 ? `<p class="small">${escaped(t.others(left))}</p>` : "";
+  const heads = [t.heads.routine, t.heads.rate, t.heads.range, t.heads.takes].map(
+    (head) => `<th>${head}</th>`,
+  );
+  return `<p>${escaped(words)}</p><table><thead><tr>${heads.join("")}</tr></thead><tbody>${row(t.thisOne(routine.label), summary.successRate, takes(durationS, routine.program !== undefined))}${shown.map((each) => row(each.label, each.successRate, takes(each.durationS, each.decides))).join("")}</tbody></table>${more}`;
 }
 
 function takes(seconds: number, decides: boolean): string {
-  return decides ? t.about(seconds.toFixed(0)) : `${seconds.toFixed(0)} s`;
+  return decides ? proof.about(fixed(seconds, 0)) : `${fixed(seconds, 0)} s`;
 }
 
 export function evidencePart({ evidence, project, routine }: SheetFacts): string {
   const { failings, summary } = evidence;
   const balls = ballsOf(project).length;
-  return `<p>On average ${summary.meanDelivered.toFixed(2)} of ${balls} balls came home. ${escaped(stopWords(failings.stop, routine.moves.length))}</p><figure>${svgOf(timeChart(failings.time, failings.stop), "time")}<figcaption>Share of ${failings.trials} runs with so many balls home by each second; the veil is what these runs leave open.</figcaption></figure>`;
+  const words = `${t.onAverage(fixed(summary.meanDelivered, 2), balls)} ${stopWords(failings.stop, routine.moves.length)}`;
+  const chart = svgOf(timeChart(failings.time, failings.stop), "time");
+  return `<p>${escaped(words)}</p><figure>${chart}<figcaption>${escaped(t.curves(failings.trials))}</figcaption></figure>`;
 }
 
 export function limitsPart(_: SheetFacts, { pages, audience }: SheetChoice): string {
   const whole = pages === 2 && audience === "engineers";
   const shown = whole ? limits() : limits().filter((__, i) => FEW_LIMITS.some((each) => each === i));
-  const rows = shown.map(
-    ({ leftOut, matters }) => `<li>${escaped(leftOut)} Trust less: ${escaped(matters)}.</li>`,
-  );
+  const rows = shown.map(({ leftOut, matters }) => `<li>${escaped(t.trustLess(leftOut, matters))}</li>`);
   const left = limits().length - shown.length;
-  const more = left > 0 ? ` ${left} more limits stand in the long sheet.` : "";
-  return `<ul class="small">${rows.join("")}</ul><p>${escaped(limitsAdvice())}${more}</p>`;
+  const more = left > 0 ? ` ${t.moreLimits(left)}` : "";
+  return `<ul class="small">${rows.join("")}</ul><p>${escaped(`${limitsAdvice()}${more}`)}</p>`;
 }
 
 export function replayPart(facts: SheetFacts): string {
   const command = trialCommand(facts, `--seed ${facts.seed} --index N`);
-  return `<p>Run number N of the ${facts.evidence.failings.trials} above, exactly as it was counted: <code>${command}</code>, N from 0.</p><p class="small">Moving tracks and arms can pinch: fingers, hair and sleeves away. Batteries are charged under an adult’s eye. The event’s own rules and the venue’s safety rules come first.</p>`;
+  const words = escaped(t.replay(facts.evidence.failings.trials));
+  return `<p>${words} <code>${command}</code>${t.from0}</p><p class="small">${escaped(t.caution)}</p>`;
 }

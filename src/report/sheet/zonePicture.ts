@@ -1,6 +1,9 @@
 import type { Project } from "../../model/project.ts";
 import type { PointMm, Zone } from "../../model/zone.ts";
 import { entryOutlines, rectPolygon, wedgeTriangle } from "../../model/zoneFrame.ts";
+import { moveTexts } from "../../texts/english/move.ts";
+import { zonePictureTexts as t } from "../../texts/english/zonePicture.ts";
+import { plain } from "../../texts/numbers.ts";
 import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "../charts/drawing.ts";
 import type { Way } from "./way.ts";
 
@@ -35,8 +38,10 @@ export function zonePicture(
       return [{ kind: "dot", xPx, yPx, radiusPx: BALL_PX, fill: "full" }, number];
     }),
   ];
-  const count = balls.length > 0 ? ` and ${balls.length} balls` : "";
-  const description = `The zone, ${zone.widthMm} by ${zone.heightMm} mm, from above: the wedge hatched in the ${zone.wedge.corner.replace("-", " ")} corner, the doorway in the ${zone.doorway.wall} wall, the robot at its start, the way of ${way.moves} moves${count}.`;
+  const description = t.description(
+    ...([plain(zone.widthMm), plain(zone.heightMm)] as const),
+    ...([moveTexts.corners[zone.wedge.corner], t.walls[zone.doorway.wall], way.moves, balls.length] as const),
+  );
   return { widthPx, heightPx, title, description, shapes };
 }
 

@@ -37,7 +37,7 @@ export const moveTexts = topic("move", {
     notBumpedBack: "the back has run into nothing",
     nearer: (sensor: number, distance: string) => `distance sensor ${sensor} reads less than ${distance}`,
     notNearer: (sensor: number, distance: string) => `distance sensor ${sensor} reads ${distance} or more`,
-    shortOfTime: (seconds: number) => `less than ${seconds} s are left`,
-    notShortOfTime: (seconds: number) => `${seconds} s or more are left`,
+    shortOfTime: (seconds: string) => `less than ${seconds} s are left`,
+    notShortOfTime: (seconds: string) => `${seconds} s or more are left`,
   },
 });

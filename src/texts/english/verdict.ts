@@ -15,7 +15,7 @@ export const verdictTexts = topic("verdict", {
   updated: (share: string, range: string) => `Success rate after these runs: ${share} of 100, ${range}.`,
   brier: (score: string, expected: string) =>
     `Brier score ${score} (0 is perfect; ${expected} is what right promises would get).`,
-  possible: (low: number, high: number) => ` (from ${low} to ${high} times is possible)`,
-  drift: (factor: number, range: string) =>
+  possible: (low: string, high: string) => ` (from ${low} to ${high} times is possible)`,
+  drift: (factor: string, range: string) =>
     `A drift ${factor} times as large as in the project would explain these runs best${range}.`,
 });

@@ -10,7 +10,7 @@ export const weakTexts = topic("weak", {
     `Whatever the drift within those bounds, ${share} of 100 places are surely touched${never}.${end}`,
   never: (share: string) => ` and ${share} never`,
   promisedUntil: (move: number, why: string) => ` From move ${move} on nothing is promised: ${why}.`,
-  sureOpen: (share: string, factor: number) =>
+  sureOpen: (share: string, factor: string) =>
     `${share} of 100 places stay sure even with ${factor} times those errors.`,
   sureNone: (share: string) => `No drift at all may be left if ${share} of 100 places are to stay sure.`,
   sureWithin: (share: string, percent: string) =>

@@ -4,25 +4,32 @@ import { carryTexts } from "./carry.ts";
 import { carryMapTexts } from "./carryMap.ts";
 import { changeTexts } from "./change.ts";
 import { clipTexts } from "./clip.ts";
+import { coderStepTexts } from "./coderStep.ts";
 import { decisionTexts } from "./decision.ts";
 import { dialogTexts } from "./dialog.ts";
 import { editMovesTexts } from "./editMoves.ts";
 import { fieldTexts } from "./field.ts";
 import { fixTexts } from "./fix.ts";
+import { handOnTexts } from "./handOn.ts";
 import { heatTexts } from "./heat.ts";
 import { helpTexts } from "./help.ts";
 import { keptTexts } from "./kept.ts";
 import { knownBallsTexts } from "./knownBalls.ts";
 import { limitTexts } from "./limit.ts";
+import { listingTexts } from "./listing.ts";
 import { lossTexts } from "./loss.ts";
 import { mastheadTexts } from "./masthead.ts";
 import { moveTexts } from "./move.ts";
+import { notebookTexts } from "./notebook.ts";
 import { noticeTexts } from "./notice.ts";
 import { numberTexts } from "./number.ts";
 import { outlineTexts } from "./outline.ts";
 import { patternTexts } from "./pattern.ts";
+import { picturesTexts } from "./pictures.ts";
 import { playerTexts } from "./player.ts";
 import { posterTexts } from "./poster.ts";
+import { practiceCardTexts } from "./practiceCard.ts";
+import { practiceLogTexts } from "./practiceLog.ts";
 import { raceTexts } from "./race.ts";
 import { rankingTexts } from "./ranking.ts";
 import { rateTexts } from "./rate.ts";
@@ -32,14 +39,20 @@ import { routineSheetTexts } from "./routineSheet.ts";
 import { runNoticeTexts } from "./runNotice.ts";
 import { sensorsTexts } from "./sensors.ts";
 import { sensorWorthTexts } from "./sensorWorth.ts";
+import { sheetTexts } from "./sheet.ts";
+import { sheetMakerTexts } from "./sheetMaker.ts";
 import { sheetProofTexts } from "./sheetProof.ts";
 import { shellTexts } from "./shell.ts";
 import { spreadTexts } from "./spread.ts";
+import { stepWordsTexts } from "./stepWords.ts";
+import { tableTexts } from "./table.ts";
+import { tapeTexts } from "./tape.ts";
 import { verdictTexts } from "./verdict.ts";
 import { watchTexts } from "./watch.ts";
 import { weakTexts } from "./weak.ts";
 import { weakStepTexts } from "./weakStep.ts";
 import { whyTexts } from "./why.ts";
+import { zonePictureTexts } from "./zonePicture.ts";
 import { zoneStepTexts } from "./zoneStep.ts";
 
 /** All German texts: one chunk, fetched when German is first spoken. */
@@ -49,25 +62,32 @@ export const german: Catalogue = {
   carryMap: carryMapTexts,
   change: changeTexts,
   clip: clipTexts,
+  coderStep: coderStepTexts,
   decision: decisionTexts,
   dialog: dialogTexts,
   editMoves: editMovesTexts,
   field: fieldTexts,
   fix: fixTexts,
+  handOn: handOnTexts,
   heat: heatTexts,
   help: helpTexts,
   kept: keptTexts,
   knownBalls: knownBallsTexts,
   limit: limitTexts,
+  listing: listingTexts,
   loss: lossTexts,
   masthead: mastheadTexts,
   move: moveTexts,
+  notebook: notebookTexts,
   notice: noticeTexts,
   number: numberTexts,
   outline: outlineTexts,
   pattern: patternTexts,
+  pictures: picturesTexts,
   player: playerTexts,
   poster: posterTexts,
+  practiceCard: practiceCardTexts,
+  practiceLog: practiceLogTexts,
   race: raceTexts,
   ranking: rankingTexts,
   rate: rateTexts,
@@ -77,13 +97,19 @@ export const german: Catalogue = {
   runNotice: runNoticeTexts,
   sensorWorth: sensorWorthTexts,
   sensors: sensorsTexts,
+  sheet: sheetTexts,
+  sheetMaker: sheetMakerTexts,
   sheetProof: sheetProofTexts,
   shell: shellTexts,
   spread: spreadTexts,
+  stepWords: stepWordsTexts,
+  table: tableTexts,
+  tape: tapeTexts,
   verdict: verdictTexts,
   watch: watchTexts,
   weak: weakTexts,
   weakStep: weakStepTexts,
   why: whyTexts,
+  zonePicture: zonePictureTexts,
   zoneStep: zoneStepTexts,
 };

@@ -10,6 +10,7 @@ const SAME: Readonly<Record<string, string>> = {
   "help.word.routine": "the same word",
   "shell.titles.zone": "the same word",
   "shell.titles.jury": "the same word",
+  "table.ofBall": "the same word, and a number",
   "watch.ball": "the same word, and a number",
 };
 
