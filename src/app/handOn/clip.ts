@@ -1,5 +1,6 @@
 import { BufferTarget, CanvasSource, Output } from "mediabunny";
 import type { Project } from "../../model/project.ts";
+import { clipTexts as t } from "../../texts/english/clip.ts";
 import { type ClipScene, clipSize, drawClipFrame } from "../../view/clipFrame.ts";
 import { type ClipFormat, clipFormat } from "./clipFormat.ts";
 
@@ -33,11 +34,11 @@ export async function writeClip(
   { speed, signal, onProgress }: ClipOptions,
 ): Promise<Clip | null> {
   const format = await formatFor(scene.project);
-  if (format === null) throw new Error("this browser cannot write videos; another one can");
+  if (format === null) throw new Error(t.noVideo);
   const { width, height } = clipSize(scene.project, WIDTH_PX);
   const canvas = new OffscreenCanvas(width, height);
   const pen = canvas.getContext("2d");
-  if (!pen) throw new Error("this browser cannot draw the pictures of a video");
+  if (!pen) throw new Error(t.noPictures);
   const source = new CanvasSource(canvas, { codec: format.codec, bitrate: BITS_PER_S });
   const target = new BufferTarget();
   const output = new Output({ format: format.container(), target });
@@ -57,6 +58,6 @@ export async function writeClip(
     if (frame % 10 === 0) await new Promise((resolve) => setTimeout(resolve));
   }
   await output.finalize();
-  if (target.buffer === null) throw new Error("the video came out empty");
+  if (target.buffer === null) throw new Error(t.empty);
   return { bytes: target.buffer, format, durationS: frames / FRAMES_PER_S };
 }

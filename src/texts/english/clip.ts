@@ -23,5 +23,8 @@ export const clipTexts = topic("clip", {
   move: (number: number, words: string) => `Move ${number}: ${words}.`,
   end: (home: number, balls: number) =>
     `The end: ${home} of ${balls} ${balls === 1 ? "ball" : "balls"} home.`,
+  noVideo: "this browser cannot write videos; another one can",
+  noPictures: "this browser cannot draw the pictures of a video",
+  empty: "the video came out empty",
   soFar: (home: number) => `Every ball is home in ${home} by now.`,
 });

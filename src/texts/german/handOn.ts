@@ -9,7 +9,7 @@ export const handOnTexts: Catalogue["handOn"] = {
     runs: "Übungsläufe",
     sheet: "Juryblatt",
     notebook: "Entscheidungsheft",
-    pictures: "Plakat und Video",
+    pictures: "Plakat und Clip",
   },
   progress: (words, percent) => `${words}, ${percent} %`,
   stop: "Aufhören",
