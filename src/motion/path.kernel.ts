@@ -12,12 +12,14 @@ import {
   straightAngle,
   trailing,
 } from "./leaning.kernel.ts";
+import { type Lean, leaningStep, leanOn, restOnPost } from "./post.kernel.ts";
 import type { Surroundings } from "./surroundings.ts";
 import {
   advancePose,
   findTouch,
   isSameFace,
   type Motion,
+  noTouch,
   RATE_EPS,
   type Touch,
   trig,
@@ -30,7 +32,7 @@ import {
  * (Wong, Theory of Ground Vehicles; from memory), F = μ_trac·W. ℓ is the lever arm of the wall's push about the robot's
  * origin. Otherwise it stalls crooked. A blocked turn on the spot stalls: the wall would have to shove the robot
  * sideways, which takes more than its tracks can press. Friction along the wall is left out.
- * Over 300 lines: planning, pivoting and swinging work on one pose and one list of pieces.
+ * Over 300 lines: planning, pivoting, rounding posts and swinging work on one pose and one list of pieces.
  */
 
 /** Pieces of one move: first contact, pivot pieces (one or two near square, up to 30 for a long grazing slide), and slides. */
@@ -59,8 +61,13 @@ export class PathTracer {
 
   private readonly pose: Motion = { x: 0, y: 0, c: 1, s: 0, sigma: 0, kappa: 0 };
   private heading = 0;
-  private readonly touch: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
-  private readonly second: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
+  private touch: Touch = noTouch();
+  private second: Touch = noTouch();
+  /** The touch to look at next is known already: a turn about a post, or into one, ended there. */
+  private handed = false;
+  /** Two touches that each stop the turn about the other hold the robot: one may be handed to the other once without way. */
+  private isStuck = false;
+  private readonly lean: Lean = { px: 0, py: 0, lever: 0, rate: 0, gap: 0 };
   /** May be changed between two moves: arms that have swung. */
   around: Surroundings;
   /** Yaw resistance over drive force, as a lever arm, mm. */
@@ -85,7 +92,7 @@ export class PathTracer {
     kappa: number,
     length: number,
   ): void {
-    const { pose, touch, around } = this;
+    const { pose, around } = this;
     pose.x = x;
     pose.y = y;
     pose.c = c;
@@ -94,14 +101,17 @@ export class PathTracer {
     pose.sigma = sigma;
     pose.kappa = kappa;
     this.count = 0;
-    this.touched = this.stalled = this.flush = false;
+    this.touched = this.stalled = this.flush = this.handed = this.isStuck = false;
     let q = 0;
     while (q < length && this.count < MAX_PIECES - 1) {
-      findTouch(around, pose, length - q, touch, null);
-      if (touch.q > 0) {
+      if (!this.handed) findTouch(around, pose, length - q, this.touch, null);
+      const { touch } = this;
+      if (!this.handed && touch.q > 0) {
         this.push(q, q + touch.q, false);
         q += touch.q;
+        this.isStuck = false;
       }
+      this.handed = false;
       if (touch.kind === "none") break;
       this.touched = true;
       if (touch.kind === "guided") {
@@ -113,18 +123,23 @@ export class PathTracer {
         pose.kappa = 0;
         continue;
       }
-      if (sigma === 0 || touch.kind === "corner") {
+      if (sigma === 0) {
         this.stall(q);
         return;
       }
-      const after = this.pivot(q, length);
+      const after = touch.kind === "corner" ? this.round(q, length) : this.pivot(q, length);
       if (after < 0) {
         this.stall(-after - 1);
         return;
       }
+      if (this.handed) {
+        q = after;
+        pose.kappa = kappa;
+        continue;
+      }
       if (after === q) {
         // Only the turning presses: a curve whose tail swings into the wall it drives away from.
-        if (pose.kappa === 0) {
+        if (pose.kappa === 0 || touch.kind === "corner") {
           this.stall(q);
           return;
         }
@@ -241,10 +256,63 @@ export class PathTracer {
       q += this.second.q;
       angle -= Math.abs(pose.kappa) * this.second.q;
       pose.kappa = kappa;
-      if (this.second.kind !== "none") return -1 - q;
+      if (this.second.kind !== "none") {
+        return this.second.kind === "corner" && this.handOver(this.second.q) ? q : -1 - q;
+      }
       if (q >= length || angle <= 1e-12) return q;
     }
     return -1 - q;
+  }
+
+  /**
+   * Turns about a corner of a doorpost or keep-out along which an edge of the robot slides. Returns the progress reached, or
+   * −1 − progress when the robot is held there.
+   */
+  private round(q0: number, length: number): number {
+    const { pose, touch, lean } = this;
+    const outline = this.around.whole;
+    const { sigma, kappa: wanted } = pose;
+    let q = q0;
+    while (this.count < MAX_PIECES - 1 && q < length) {
+      leanOn(touch, outline, pose.x, pose.y, pose.c, pose.s, sigma, lean);
+      const { lever, rate, gap } = lean;
+      // By itself it would leave the post. If only its curve keeps it there, the post lets it curve less.
+      if (rate + wanted * lever >= -RATE_EPS) return q;
+      if (rate < -RATE_EPS && Math.abs(lever) < Math.max(MIN_LEVER_MM, -rate * this.minLeverMm))
+        return -1 - q;
+      let dq = Math.min(length - q, leaningStep(touch, pose, outline, lean, -rate / lever));
+      // The post has come to the end of the edge: what comes next is another touch.
+      if (dq <= AT_END) return q;
+      restOnPost(touch, pose, outline, gap);
+      // The curvature halfway, so that the piece ends with the post on the edge again.
+      at.x = pose.x;
+      at.y = pose.y;
+      at.c = pose.c;
+      at.s = pose.s;
+      advancePose(at, sigma, -rate / lever, 0.5 * dq);
+      leanOn(touch, outline, at.x, at.y, at.c, at.s, sigma, lean);
+      if (lean.lever * lever <= 0) return -1 - q;
+      pose.kappa = -lean.rate / lean.lever;
+      findTouch(this.around, pose, dq, this.second, touch);
+      dq = this.second.q;
+      if (dq > 0) this.push(q, q + dq, true);
+      else restOnPost(touch, pose, outline, -gap);
+      q += dq;
+      pose.kappa = wanted;
+      if (this.second.kind !== "none") return this.handOver(dq) ? q : -1 - q;
+    }
+    return q;
+  }
+
+  /** Lets the second touch turn the robot on, `dq` after the first began to; false if each of them stops the other's turn. */
+  private handOver(dq: number): boolean {
+    if (dq <= AT_END && this.isStuck) return false;
+    this.isStuck = dq <= AT_END;
+    const { touch } = this;
+    this.touch = this.second;
+    this.second = touch;
+    this.handed = true;
+    return true;
   }
 
   /**

@@ -1,5 +1,5 @@
 import { sinCos } from "../num/elementary.ts";
-import type { Surroundings } from "./surroundings.ts";
+import type { ConvexOutline, Surroundings } from "./surroundings.ts";
 
 /**
  * First touch of a moving robot with its surroundings by conservative advancement: a step is never longer than the
@@ -27,7 +27,7 @@ export interface Motion {
   kappa: number;
 }
 
-/** Where and how a touch happens. plane −1: nothing, or a corner of a box (no face to square up on). */
+/** Where and how a touch happens: (nx, ny, offset) is the face, or (nx, ny) the place of the box corner that the hull's `edge` touches, and no offset. */
 export interface Touch {
   q: number;
   kind: "none" | "plane" | "guided" | "corner";
@@ -35,6 +35,11 @@ export interface Touch {
   ny: number;
   offset: number;
   ground: boolean;
+  edge: number;
+}
+
+export function noTouch(): Touch {
+  return { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false, edge: -1 };
 }
 
 export const trig = new Float64Array(2);
@@ -264,7 +269,7 @@ function testBox(
   let face = 0;
   for (let f = 1; f < 4; f++) if (gaps[f]! > gaps[face]!) face = f;
   const edge = widestEdge(around, box);
-  if (edge.gap > gaps[face]! + TOUCH_MM) return testCorner(around, motion, box, edge.index, out);
+  if (edge.gap > gaps[face]! + TOUCH_MM) return testCorner(around, motion, box, edge.index, out, ignore);
   const nx = face === 0 ? 1 : face === 1 ? -1 : 0;
   const ny = face === 2 ? 1 : face === 3 ? -1 : 0;
   const offset = face === 0 ? box.maxX : face === 1 ? -box.minX : face === 2 ? box.maxY : -box.minY;
@@ -303,6 +308,7 @@ function testCorner(
   box: { minX: number; minY: number; maxX: number; maxY: number },
   i: number,
   out: Touch,
+  ignore: Touch | null,
 ): number {
   const { whole } = around;
   const ex = whole.normalX[i]!;
@@ -310,8 +316,12 @@ function testCorner(
   const level = ex * whole.x[i]! + ey * whole.y[i]!;
   let safe = Number.POSITIVE_INFINITY;
   for (let k = 0; k < 4; k++) {
-    const dx = (k & 1 ? box.minX : box.maxX) - state.x;
-    const dy = (k & 2 ? box.minY : box.maxY) - state.y;
+    const cornerX = k & 1 ? box.minX : box.maxX;
+    const cornerY = k & 2 ? box.minY : box.maxY;
+    if (ignore !== null && ignore.kind === "corner" && ignore.nx === cornerX && ignore.ny === cornerY)
+      continue;
+    const dx = cornerX - state.x;
+    const dy = cornerY - state.y;
     const px = state.c * dx + state.s * dy;
     const py = -state.s * dx + state.c * dy;
     const gap = ex * px + ey * py - level;
@@ -319,11 +329,26 @@ function testCorner(
     const far = Math.sqrt(px * px + py * py);
     const curve = 2 * Math.abs(motion.kappa * motion.sigma) + motion.kappa * motion.kappa * far;
     if (gap <= TOUCH_MM) {
-      if (rate < -RATE_EPS) return setTouch(out, "corner", false, 0, 0, 0);
+      if (rate < -RATE_EPS && !passes(whole, i, px, py, motion)) {
+        out.edge = i;
+        return setTouch(out, "corner", false, cornerX, cornerY, Number.NaN);
+      }
       if (curve > 0) safe = Math.min(safe, leavingStep(rate, curve));
     } else {
       safe = Math.min(safe, safeStep(gap - 0.5 * TOUCH_MM, rate, curve));
     }
   }
   return safe;
+}
+
+/** Whether a box corner at an end of hull edge `i` slides off it: past the vertex, away from the neighbouring edge. */
+function passes(whole: ConvexOutline, i: number, px: number, py: number, { sigma, kappa }: Motion): boolean {
+  for (let turn = 1; turn < whole.count; turn += whole.count - 2) {
+    const j = (i + turn) % whole.count;
+    const ex = whole.normalX[j]!;
+    const ey = whole.normalY[j]!;
+    if (ex * (px - whole.x[j]!) + ey * (py - whole.y[j]!) < -TOUCH_MM) continue;
+    if (-ex * (sigma - kappa * py) - ey * kappa * px >= -RATE_EPS) return true;
+  }
+  return false;
 }

@@ -2,7 +2,7 @@ import type { Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import type { Pose } from "../motion/pose.ts";
 import { type Surroundings, surroundingsOf } from "../motion/surroundings.ts";
-import { advancePose, findTouch, type Touch } from "../motion/touch.kernel.ts";
+import { advancePose, findTouch, noTouch, type Touch } from "../motion/touch.kernel.ts";
 import { motionOf } from "../motion/walker.ts";
 import { cos, sin } from "../num/elementary.ts";
 
@@ -12,7 +12,7 @@ import { cos, sin } from "../num/elementary.ts";
  */
 export class Guard {
   private readonly around: Surroundings;
-  private readonly touch: Touch = { q: 0, kind: "none", nx: 0, ny: 0, offset: 0, ground: false };
+  private readonly touch: Touch = noTouch();
   private readonly motion = { x: 0, y: 0, c: 1, s: 0, sigma: 0, kappa: 0 };
 
   constructor(project: Project) {

@@ -17,6 +17,10 @@ const wheeled = sceneProject({
   robot: { drive: { ...PLAIN_ROBOT.drive, trackContactMm: 0 } },
   balls: [{ x: 300, y: 300 }],
 });
+const blocked = sceneProject({
+  zone: { keepOuts: [{ xMm: 800, yMm: 620, widthMm: 100, heightMm: 100 }] },
+  balls: [{ x: 300, y: 300 }],
+});
 const toWall = (distanceMm: number, overrunMm: number): Move => ({
   kind: "toWall",
   distanceMm,
@@ -52,6 +56,13 @@ const CASES: Readonly<Record<string, MotionCase>> = {
     project,
     from: at(1060, 150, 1.3),
     moves: [drive(560)],
+  },
+  post: {
+    title:
+      "A block's corner against the front turns the robot until its tracks turn no further; it reverses off (2)",
+    project: blocked,
+    from: at(560, 560, 0.05),
+    moves: [drive(300), drive(-150)],
   },
   guided: {
     title: "A curve into a wall beside it is guided: the robot keeps its heading",

@@ -83,6 +83,10 @@ export function motionPicture(one: MotionCase): string {
     `<title>${one.title}</title>`,
     `<rect x="${x0}" y="${y0}" width="${wide}" height="${high}" fill="#fbf8f1"/>`,
     `<rect x="-6" y="-6" width="${zone.widthMm + 12}" height="${zone.heightMm + 12}" fill="none" stroke="#3b3a36" stroke-width="12"/>`,
+    ...zone.keepOuts.map(
+      ({ xMm, yMm, widthMm, heightMm }) =>
+        `<rect x="${xMm}" y="${zone.heightMm - yMm - heightMm}" width="${widthMm}" height="${heightMm}" fill="#3b3a36"/>`,
+    ),
   ];
   for (const [n, poses] of moves.entries()) {
     for (const pose of n === 0 ? thinned(poses) : thinned(poses).slice(1)) {
