@@ -46,7 +46,8 @@ export interface EvidenceOptions extends JobOptions {
   readonly onProgress?: ((doneFrac: number, what: string) => void) | undefined;
 }
 
-/** Share of the work that the other patterns are. */
+/** Shares of the work that the routine's own runs are, and those of the other patterns. */
+const OWN_FRAC = 0.03;
 const ALTERNATIVES_FRAC = 0.3;
 
 /** Gathers it in the workers, all on the same placements; null when stopped. Rejects when a trial cannot be run. */
@@ -56,10 +57,13 @@ export async function gatherEvidence(
   routine: Routine,
   { onProgress, ...options }: EvidenceOptions,
 ): Promise<Evidence | null> {
-  const { summary, status } = await stressTest(workers, project, routine, options);
+  const { summary, status } = await stressTest(workers, project, routine, {
+    ...options,
+    onProgress: (done) => onProgress?.((OWN_FRAC * done) / options.trials, "the routine"),
+  });
   if (status === "stopped") return null;
   const alternatives = await alternativesTo(workers, project, routine, options, (frac) =>
-    onProgress?.(ALTERNATIVES_FRAC * frac, "other patterns on the same placements"),
+    onProgress?.(OWN_FRAC + (ALTERNATIVES_FRAC - OWN_FRAC) * frac, "other patterns on the same placements"),
   );
   if (alternatives === null) return null;
   const weakness = await findWeakness(workers, project, routine, {

@@ -25,7 +25,7 @@ async function photoFile(page: Page) {
 
 async function openOutline(page: Page) {
   await page.getByLabel("What pushes the balls").selectOption("polygon");
-  await page.getByRole("button", { name: "Draw it over a photo" }).click();
+  await page.getByRole("button", { name: "Draw it, with a photo or without" }).click();
   const dialog = page.getByRole("dialog", { name: "The robot’s outline" });
   await dialog.waitFor();
   return dialog;
@@ -92,7 +92,7 @@ describe("the robot's outline", () => {
     await page.getByText("✓ kept in this browser").waitFor();
     await page.reload();
     await page.getByRole("button", { name: "Robot" }).click();
-    await page.getByRole("button", { name: "Draw it over a photo" }).click();
+    await page.getByRole("button", { name: "Draw it, with a photo or without" }).click();
     await page.getByText(/^By these marks the wheels are 90 mm/).waitFor();
     const link = await page.evaluate(() => document.documentElement.outerHTML.includes("blob:"));
     expect(link).toBe(true);

@@ -1,8 +1,12 @@
+import { TimeLeft } from "../../jobs/timeLeft.ts";
+
 /** One piece of long work at a time: with progress, and cancelled when another begins. */
 export class LongWork<T> {
   result = $state.raw<T | null>(null);
   status = $state<"idle" | "running" | "done" | "stopped" | "failed">("idle");
   doneFrac = $state(0);
+  /** Seconds it still takes at the pace so far; null while nobody can say. */
+  leftS = $state<number | null>(null);
   fault = $state("");
   #abort = new AbortController();
 
@@ -15,9 +19,13 @@ export class LongWork<T> {
     this.#abort = abort;
     this.status = "running";
     this.doneFrac = 0;
+    this.leftS = null;
+    const time = new TimeLeft();
     try {
       const result = await work(abort.signal, (doneFrac) => {
-        if (!abort.signal.aborted) this.doneFrac = doneFrac;
+        if (abort.signal.aborted) return;
+        this.doneFrac = doneFrac;
+        this.leftS = time.leftS(doneFrac);
       });
       if (abort !== this.#abort) return;
       this.status = result === null ? "stopped" : "done";

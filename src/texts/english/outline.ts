@@ -3,7 +3,7 @@ import { topic } from "../language.ts";
 /** The sheet on which the robot's outline is drawn over a photo. */
 export const outlineTexts = topic("outline", {
   title: "The robot’s outline",
-  open: "Draw it over a photo",
+  open: "Draw it, with a photo or without",
   tasks: { photo: "Photo", points: "Points", pusher: "Pusher" },
   taskList: "What to do",
   close: "Done",

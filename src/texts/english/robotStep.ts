@@ -8,12 +8,14 @@ export const robotStepTexts = topic("robotStep", {
   shape: "Shape, seen from above",
   pushes: "What pushes the balls",
   corners: (count: number) => `The ${count} corners, from the middle of the axle`,
+  floorCorners: (count: number) =>
+    `The ${count} corners of what stands on the floor (dashed): tracks and low parts`,
   shapes: {
     plate: "A straight plate",
     arms: "Two arms",
     hinged: "Two arms that swing",
     scoop: "A V-shaped scoop",
-    polygon: "An outline of your own, over a photo",
+    polygon: "An outline of your own",
   },
   sketch: (length: string, width: string, ball: string) =>
     `The robot from above, driving to the right: ${length} long and ${width} wide, a ball of ${ball} in front of it.`,
@@ -195,4 +197,6 @@ export const robotStepTexts = topic("robotStep", {
   },
   cornerAhead: (number: number) => `Corner ${number}, ahead`,
   cornerLeft: (number: number) => `Corner ${number}, to the left`,
+  floorCornerAhead: (number: number) => `Floor corner ${number}, ahead`,
+  floorCornerLeft: (number: number) => `Floor corner ${number}, to the left`,
 });

@@ -2,7 +2,7 @@ import type { Catalogue } from "../catalogue.ts";
 
 export const outlineTexts: Catalogue["outline"] = {
   title: "Der Umriss des Roboters",
-  open: "Über einem Foto zeichnen",
+  open: "Zeichnen, mit Foto oder ohne",
   tasks: { photo: "Foto", points: "Punkte", pusher: "Schieber" },
   taskList: "Was zu tun ist",
   close: "Fertig",

@@ -7,12 +7,13 @@ export const robotStepTexts: Catalogue["robotStep"] = {
   shape: "Form, von oben gesehen",
   pushes: "Was die Bälle schiebt",
   corners: (count) => `Die ${count} Ecken, von der Mitte der Achse aus`,
+  floorCorners: (count) => `Die ${count} Ecken von dem, was am Boden steht (gestrichelt): Ketten und Tiefes`,
   shapes: {
     plate: "Eine gerade Platte",
     arms: "Zwei Arme",
     hinged: "Zwei Arme, die schwenken",
     scoop: "Eine V-förmige Schaufel",
-    polygon: "Ein eigener Umriss, über einem Foto",
+    polygon: "Ein eigener Umriss",
   },
   sketch: (length, width, ball) =>
     `Der Roboter von oben, er fährt nach rechts: ${length} lang und ${width} breit, vor ihm ein Ball von ${ball}.`,
@@ -197,4 +198,6 @@ export const robotStepTexts: Catalogue["robotStep"] = {
   },
   cornerAhead: (number) => `Ecke ${number}, nach vorn`,
   cornerLeft: (number) => `Ecke ${number}, nach links`,
+  floorCornerAhead: (number) => `Bodenecke ${number}, nach vorn`,
+  floorCornerLeft: (number) => `Bodenecke ${number}, nach links`,
 };
