@@ -1,4 +1,5 @@
 import { Worker } from "node:worker_threads";
+import { faultTexts as t } from "../texts/english/fault.ts";
 import type { Reply } from "./protocol.ts";
 import type { StartThread } from "./thread.ts";
 
@@ -21,7 +22,7 @@ export function nodeThreads(entry: URL): StartThread {
       if (!isOver) events.reply(reply);
     });
     worker.on("error", (fault: unknown) => die(fault instanceof Error ? fault.message : String(fault)));
-    worker.on("messageerror", () => die("its answer could not be read"));
+    worker.on("messageerror", () => die(t.unreadable));
     worker.on("exit", (code) => die(`exit code ${code}`));
     return {
       post: (request) => worker.postMessage(request),

@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { faultTexts as t } from "../texts/english/fault.ts";
 import type { Gate } from "./gate.ts";
 import { KnownKeys } from "./knownKeys.ts";
 import type { Answers, Reply, Request, Subject, TaskKind, TaskOf } from "./protocol.ts";
@@ -177,7 +178,7 @@ export class Pool {
     seat.current = null;
     if (job && !job.settled) {
       if (job.attempts < ATTEMPTS) this.#waiting.unshift(job);
-      else fail(job, new Error(`a worker ended before it answered: ${reason}`));
+      else fail(job, new Error(t.ended(reason)));
     }
     this.#fill();
   }

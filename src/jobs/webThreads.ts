@@ -1,3 +1,4 @@
+import { faultTexts as t } from "../texts/english/fault.ts";
 import { spokenLanguage } from "../texts/language.ts";
 import type { Reply } from "./protocol.ts";
 import type { StartThread } from "./thread.ts";
@@ -20,8 +21,8 @@ export const webThreads: StartThread = (events) => {
     if (!isOver) events.reply(event.data);
   };
   // A worker whose file cannot be loaded gives an error event without a message.
-  worker.onerror = (event) => die(event.message || "its program could not be loaded");
-  worker.onmessageerror = () => die("its answer could not be read");
+  worker.onerror = (event) => die(event.message || t.notLoaded);
+  worker.onmessageerror = () => die(t.unreadable);
   return {
     post: (request) => worker.postMessage(request),
     close: () => {

@@ -1,9 +1,12 @@
 import { distanceToPolygon } from "../geometry/polygon.ts";
+import { issueTexts } from "../texts/english/issue.ts";
+import { zoneIssueTexts as t } from "../texts/english/zoneIssue.ts";
 import type { BallGroup } from "./ball.ts";
 import { CHECK_TOLERANCE_MM } from "./checkZone.ts";
 import type { Issue } from "./issue.ts";
 import { tryLayout } from "./layoutTrial.ts";
 import { mm } from "./lengthText.ts";
+import { shownBallName } from "./presetNames.ts";
 import { ballsOf, MAX_BALLS, type Project } from "./project.ts";
 import type { Rules } from "./rules.ts";
 import type { PointMm, Zone } from "./zone.ts";
@@ -22,21 +25,21 @@ export function checkBalls(project: Project): readonly Issue[] {
 /** How many balls there are; needs nothing else of the project. */
 export function checkBallCount(groups: readonly BallGroup[]): readonly Issue[] {
   const count = groups.reduce((sum, group) => sum + group.count, 0);
-  const expected = `1 to ${MAX_BALLS} balls`;
+  const expected = t.ballCount(MAX_BALLS);
   if (count === 0) {
     return [
       {
         code: "no-balls",
         path: "balls",
-        message: "There are no balls; add at least one group.",
-        got: "no balls",
+        message: t.noBalls,
+        got: t.noBall,
         expected,
       },
     ];
   }
   if (count <= MAX_BALLS) return [];
-  const message = `There are ${count} balls in all; at most ${MAX_BALLS} can be simulated.`;
-  return [{ code: "too-many-balls", path: "balls", message, got: `${count} balls`, expected }];
+  const message = t.tooManyBalls(count, MAX_BALLS);
+  return [{ code: "too-many-balls", path: "balls", message, got: t.balls(count), expected }];
 }
 
 function checkGroup(zone: Zone, rules: Rules, { kind }: BallGroup, index: number): readonly Issue[] {
@@ -44,25 +47,23 @@ function checkGroup(zone: Zone, rules: Rules, { kind }: BallGroup, index: number
   const radius = kind.diameterMm / 2;
   const issues: Issue[] = [];
   if (wedge.lipMm >= radius) {
-    const message = `No push can lift ball "${kind.name}" over a lip as high as its radius: lower the lip.`;
+    const message = t.lipTooHigh(shownBallName(kind));
     issues.push({
       code: "lip-too-high",
       path: "zone.wedge.lipMm",
       message,
       got: mm(wedge.lipMm),
-      expected: `below ${mm(radius)}`,
+      expected: issueTexts.below(mm(radius)),
     });
   }
   if (!holds(wedge.legXMm, wedge.legYMm, radius, rules.delivered)) {
-    const message = `A ball "${kind.name}" in the very corner does not count as delivered: the wedge is too small for it, or rules.delivered too strict.`;
-    const expected =
-      rules.delivered === "centre" ? "its centre over the wedge" : "the whole ball over the wedge";
+    const message = t.wedgeTooSmall(shownBallName(kind));
     issues.push({
       code: "wedge-too-small",
       path: `balls[${index}]`,
       message,
-      got: `a diameter of ${mm(kind.diameterMm)}`,
-      expected,
+      got: t.diameter(mm(kind.diameterMm)),
+      expected: t.overWedge[rules.delivered],
     });
   }
   return issues;
@@ -79,14 +80,13 @@ function checkRandomLayout(project: Project): readonly Issue[] {
   const result = tryLayout(project);
   if (result.fits) return [];
   const path = "rules.layout";
-  const message = "The balls cannot be laid out: use fewer balls, smaller gaps, or fewer forbidden regions.";
   return [
     {
       code: "balls-do-not-fit",
       path,
-      message,
+      message: t.noRoom,
       got: result.reason,
-      expected: "room for all balls with their gaps",
+      expected: t.allRoom,
     },
   ];
 }
@@ -95,14 +95,13 @@ function checkPositions(project: Project, positions: readonly PointMm[]): readon
   const balls = ballsOf(project);
   const path = "rules.layout.positionsMm";
   if (positions.length !== balls.length) {
-    const message = "A fixed layout gives one position for each ball, in the order of the groups.";
     return [
       {
         code: "positions-count",
         path,
-        message,
-        got: `${positions.length} positions`,
-        expected: `${balls.length} positions`,
+        message: t.positionsCount,
+        got: t.positions(positions.length),
+        expected: t.positions(balls.length),
       },
     ];
   }
@@ -118,30 +117,15 @@ function checkPositions(project: Project, positions: readonly PointMm[]): readon
     });
     const issues: Issue[] = [];
     if (roomTo(project.zone, point) < radius - CHECK_TOLERANCE_MM) {
-      issues.push(
-        issue(
-          "ball-in-wall",
-          "The ball reaches into a wall or a keep-out, or lies outside the zone.",
-          `its centre at least ${mm(radius)} inside`,
-        ),
-      );
+      issues.push(issue("ball-in-wall", t.ballInWall, t.inside(mm(radius))));
     }
     if (distanceToPolygon(point, footprint) < radius - CHECK_TOLERANCE_MM) {
-      issues.push(
-        issue(
-          "ball-on-robot",
-          "The ball lies where the robot starts.",
-          `its centre at least ${mm(radius)} from the robot`,
-        ),
-      );
+      issues.push(issue("ball-on-robot", t.ballOnRobot, t.fromRobot(mm(radius))));
     }
     const other = positions.findIndex(
       (q, j) => j < i && distance(point, q) < radius + (balls[j]?.diameterMm ?? 0) / 2 - CHECK_TOLERANCE_MM,
     );
-    if (other >= 0)
-      issues.push(
-        issue("balls-overlap", `The ball overlaps the ball at position ${other}.`, "balls side by side"),
-      );
+    if (other >= 0) issues.push(issue("balls-overlap", t.ballsOverlap(other), t.sideBySide));
     return issues;
   });
 }

@@ -1,3 +1,4 @@
+import { zoneIssueTexts as t } from "../texts/english/zoneIssue.ts";
 import { checkBalls } from "./checkBalls.ts";
 import { checkEntry } from "./checkEntry.ts";
 import { checkZone } from "./checkZone.ts";
@@ -16,24 +17,22 @@ export function checkCorners(project: Project): readonly Issue[] {
   const issues: Issue[] = [];
   const twice = wedgeCorners.filter((corner, i) => wedgeCorners.indexOf(corner) < i);
   if (twice.length > 0) {
-    const message = "A corner is there twice; keep one.";
+    const message = t.cornerTwice;
     issues.push({
       code: "repeated-corner",
       path: PATH,
       message,
       got: twice.join(", "),
-      expected: "each corner once",
+      expected: t.cornerOnce,
     });
   }
   if (!wedgeCorners.includes(own)) {
-    const message =
-      "The zone's own corner must be among those the wedge may be in; add it, or change zone.wedge.corner.";
     issues.push({
       code: "corner-not-listed",
       path: PATH,
-      message,
+      message: t.cornerMissing,
       got: wedgeCorners.join(", "),
-      expected: `${own} among them`,
+      expected: t.among(own),
     });
   }
   return [
@@ -49,7 +48,7 @@ function checkCorner(project: Project, corner: Corner, i: number): readonly Issu
   const entry = zone.length > 0 ? zone : checkEntry(moved.zone, moved.robot);
   const [first] = entry.length > 0 ? entry : checkBalls(moved);
   if (first === undefined) return [];
-  const message = `With the wedge in this corner the project would not hold: ${first.message}`;
+  const message = t.cornerImpossible(first.message);
   const { got, expected } = first;
   return [
     { code: "corner-impossible", path: `${PATH}[${i}]`, message, got: `${first.path}: ${got}`, expected },

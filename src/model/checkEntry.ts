@@ -1,5 +1,7 @@
 import { boundingBox, polygonsTouch } from "../geometry/polygon.ts";
 import { cos } from "../num/elementary.ts";
+import { issueTexts } from "../texts/english/issue.ts";
+import { zoneIssueTexts as t } from "../texts/english/zoneIssue.ts";
 import { CHECK_TOLERANCE_MM } from "./checkZone.ts";
 import { WALLS } from "./choices.ts";
 import type { Issue } from "./issue.ts";
@@ -30,14 +32,13 @@ function checkDoorwayWidth(zone: Zone, robot: Robot, outlines: EntryOutlines): r
   const across = box.maxYMm - box.minYMm;
   const opening = zone.doorway.widthMm * Math.abs(cos(robot.entry.headingRad));
   if (across <= opening + CHECK_TOLERANCE_MM) return [];
-  const message = `The robot is wider than the doorway it comes through: make it narrower, or let it start wholly inside the zone (robot.entry.insetMm).`;
   return [
     {
       code: "robot-wider-than-doorway",
       path: "robot.shape",
-      message,
-      got: `${mm(across)} across its heading`,
-      expected: `at most ${mm(opening)}`,
+      message: t.robotTooWide,
+      got: t.across(mm(across)),
+      expected: issueTexts.atMost(mm(opening)),
     },
   ];
 }
@@ -56,16 +57,14 @@ function checkStart(zone: Zone, { footprint }: EntryOutlines): readonly Issue[] 
   });
   if (!inPost) return [];
   const box = boundingBox(footprint);
-  const got = `x ${mm(box.minXMm)} to ${mm(box.maxXMm)}, y ${mm(box.minYMm)} to ${mm(box.maxYMm)}`;
-  const message =
-    "Where it starts, the robot stands in a wall: change robot.entry (alongMm, insetMm, headingDeg).";
+  const got = t.box(mm(box.minXMm), mm(box.maxXMm), mm(box.minYMm), mm(box.maxYMm));
   return [
     {
       code: "entry-in-wall",
       path: "robot.entry",
-      message,
+      message: t.startInWall,
       got,
-      expected: "inside the zone or in the doorway",
+      expected: t.inDoorway,
     },
   ];
 }
@@ -103,24 +102,22 @@ function pointsOnOrOutsideWalls(zone: Zone, outline: readonly PointMm[]): readon
 function checkObstacles(zone: Zone, robot: Robot, { footprint, ground }: EntryOutlines): readonly Issue[] {
   const issues: Issue[] = [];
   if (!robot.climbsWedge && polygonsTouch(ground, wedgeTriangle(zone))) {
-    const message = "Where it starts, the robot stands on the wedge: change robot.entry or move the wedge.";
     issues.push({
       code: "entry-on-wedge",
       path: "robot.entry",
-      message,
-      got: "on the wedge",
-      expected: "clear of the wedge",
+      message: t.startOnWedge,
+      got: t.onWedge,
+      expected: t.clearOfWedge,
     });
   }
   zone.keepOuts.forEach((rect, i) => {
     if (!polygonsTouch(footprint, rectPolygon(rect))) return;
-    const message = "Where the robot starts there is a keep-out: move one of the two.";
     issues.push({
       code: "keep-out-on-entry",
       path: `zone.keepOuts[${i}]`,
-      message,
-      got: "under the robot",
-      expected: "clear of the robot's start",
+      message: t.startOnKeepOut,
+      got: t.underRobot,
+      expected: t.clearOfStart,
     });
   });
   return issues;
@@ -129,15 +126,13 @@ function checkObstacles(zone: Zone, robot: Robot, { footprint, ground }: EntryOu
 function checkTurning(zone: Zone, robot: Robot): readonly Issue[] {
   if (canTurnSomewhere(zone, robot)) return [];
   const reach = reachMm(robotOutline(robot).footprint);
-  const message = "The robot can turn on the spot nowhere in this zone: it is too large for it.";
-  const expected = "a free circle that large somewhere between walls, keep-outs and wedge";
   return [
     {
       code: "robot-cannot-turn",
       path: "robot.shape",
-      message,
-      got: `it sweeps a circle of ${mm(2 * reach)}`,
-      expected,
+      message: t.noTurn,
+      got: t.circle(mm(2 * reach)),
+      expected: t.freeCircle,
     },
   ];
 }

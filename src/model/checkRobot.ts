@@ -1,5 +1,8 @@
 import { boundingBox, isSimple } from "../geometry/polygon.ts";
 import { cos, sin } from "../num/elementary.ts";
+import { issueTexts } from "../texts/english/issue.ts";
+import { robotIssueTexts as t } from "../texts/english/robotIssue.ts";
+import { plain } from "../texts/numbers.ts";
 import { checkSensors } from "./checkSensors.ts";
 import { degFromRad } from "./degrees.ts";
 import type { Issue } from "./issue.ts";
@@ -45,13 +48,12 @@ function checkFront(shape: Exclude<RobotShape, PolygonShape>): readonly Issue[] 
 
 function checkAxle(body: BodyMm): readonly Issue[] {
   if (body.axleFromRearMm <= body.bodyLengthMm) return [];
-  const message = "The axle lies ahead of the body's front; it is measured from the body's rear edge.";
-  const expected = `at most ${mm(body.bodyLengthMm)}`;
+  const expected = issueTexts.atMost(mm(body.bodyLengthMm));
   return [
     {
       code: "axle-outside-body",
       path: `${SHAPE}.axleFromRearMm`,
-      message,
+      message: t.axleAhead,
       got: mm(body.axleFromRearMm),
       expected,
     },
@@ -72,16 +74,13 @@ function checkArms(
   const atTips = 2 * rootMm + 2 * (length * s - thickness * c);
   const gap = Math.min(atRoots, atTips);
   if (gap <= 0) {
-    const message =
-      "The arms meet, so that no ball can come between them: make them shorter, thinner or turn them outward.";
-    const got = `${mm(-gap)} too close`;
-    return [{ code: "arms-meet", path: `${SHAPE}.${key}`, message, got, expected: "a gap above 0 mm" }];
+    const got = t.tooClose(mm(-gap));
+    return [{ code: "arms-meet", path: `${SHAPE}.${key}`, message: t.armsMeet, got, expected: t.aGap }];
   }
   // Turned inward, a thick arm's tip is cut off by the body: its inner side would have no length.
   if (length * c + thickness * s > 0) return [];
-  const message =
-    "The arms are thicker than they are long, so that their tips lie in the body: make them longer.";
-  const expected = `above ${mm((-thickness * s) / c)}`;
+  const message = t.armsTooShort;
+  const expected = issueTexts.above(mm((-thickness * s) / c));
   return [{ code: "arms-too-short", path: `${SHAPE}.armLengthMm`, message, got: mm(length), expected }];
 }
 
@@ -90,20 +89,19 @@ function checkHinges(shape: HingedShape): readonly Issue[] {
   const { hingeAsideMm, bodyWidthMm, openAngleRad, closedAngleRad } = shape;
   const issues: Issue[] = [];
   if (hingeAsideMm > bodyWidthMm / 2) {
-    const message = "The hinges lie beside the body; they sit on its front, measured from its middle.";
-    const expected = `at most ${mm(bodyWidthMm / 2)}`;
+    const expected = issueTexts.atMost(mm(bodyWidthMm / 2));
     issues.push({
       code: "hinge-outside-body",
       path: `${SHAPE}.hingeAsideMm`,
-      message,
+      message: t.hingeBeside,
       got: mm(hingeAsideMm),
       expected,
     });
   }
   if (openAngleRad <= closedAngleRad) {
-    const message = "Open arms must be turned farther outward than closed ones.";
-    const got = `${degFromRad(openAngleRad)}° open, ${degFromRad(closedAngleRad)}° closed`;
-    const expected = `above ${degFromRad(closedAngleRad)}°`;
+    const message = t.armsStayShut;
+    const got = t.openClosed(plain(degFromRad(openAngleRad)), plain(degFromRad(closedAngleRad)));
+    const expected = issueTexts.above(`${plain(degFromRad(closedAngleRad))}°`);
     issues.push({ code: "arms-do-not-open", path: `${SHAPE}.openAngleDeg`, message, got, expected });
   }
   return [
@@ -119,12 +117,9 @@ function checkScoop({ openingMm, depthMm, sideThicknessMm, bodyWidthMm }: ScoopS
   const side = Math.sqrt(depthMm * depthMm + half * half);
   const most = Math.min(((bodyWidthMm / 2) * depthMm) / side, (depthMm * side) / half);
   if (sideThicknessMm < most) return [];
-  const message =
-    "The scoop's sides are too thick for so flat a V: at the body they would be wider than the body. Make them thinner or the scoop deeper.";
   const path = `${SHAPE}.sideThicknessMm`;
-  return [
-    { code: "scoop-too-thick", path, message, got: mm(sideThicknessMm), expected: `below ${mm(most)}` },
-  ];
+  const expected = issueTexts.below(mm(most));
+  return [{ code: "scoop-too-thick", path, message: t.scoopTooThick, got: mm(sideThicknessMm), expected }];
 }
 
 function checkOutline(outline: readonly PointMm[], path: string): readonly Issue[] {
@@ -136,56 +131,31 @@ function checkOutline(outline: readonly PointMm[], path: string): readonly Issue
     expected: string,
   ): readonly Issue[] => [{ code, path: at, message, got, expected }];
   if (outline.length < 3) {
-    return issue(
-      "too-few-vertices",
-      path,
-      "An outline needs at least 3 points.",
-      `${outline.length} points`,
-      "at least 3 points",
-    );
+    const expected = issueTexts.atLeast(t.points(3));
+    return issue("too-few-vertices", path, t.tooFewPoints, t.points(outline.length), expected);
   }
   const repeated = outline.findIndex((point, i) => {
     const next = outline[(i + 1) % outline.length];
     return next?.xMm === point.xMm && next.yMm === point.yMm;
   });
   if (repeated >= 0) {
-    const message =
-      "This point is followed by the same point again; each is given once, the first not repeated at the end.";
     const point = outline[repeated];
-    return issue(
-      "repeated-vertex",
-      `${path}[${repeated}]`,
-      message,
-      `[${point?.xMm}, ${point?.yMm}] twice`,
-      "each point once",
-    );
+    const got = t.twice(`[${point?.xMm}, ${point?.yMm}]`);
+    return issue("repeated-vertex", `${path}[${repeated}]`, t.pointTwice, got, t.onceEach);
   }
   if (!isSimple(outline)) {
-    const message =
-      "The outline crosses or touches itself; give its points in the order in which they follow each other around the robot.";
-    return issue(
-      "outline-crosses-itself",
-      path,
-      message,
-      `${outline.length} points that cross`,
-      "a simple outline",
-    );
+    return issue("outline-crosses-itself", path, t.crosses, t.crossing(outline.length), t.aSimpleOne);
   }
   const box = boundingBox(outline);
   const longer = Math.max(box.maxXMm - box.minXMm, box.maxYMm - box.minYMm);
   if (longer >= SMALLEST_ROBOT_MM) return [];
-  return issue(
-    "outline-too-small",
-    path,
-    "The outline is too small for a robot; lengths are in mm.",
-    mm(longer),
-    `at least ${mm(SMALLEST_ROBOT_MM)}`,
-  );
+  const expected = issueTexts.atLeast(mm(SMALLEST_ROBOT_MM));
+  return issue("outline-too-small", path, t.tooSmall, mm(longer), expected);
 }
 
 function checkPusherEdges({ outline, pusherEdges }: PolygonShape): readonly Issue[] {
   const path = `${SHAPE}.pusherEdges`;
-  const expected = `edge numbers from 0 to ${outline.length - 1}, each once`;
+  const expected = t.edges(outline.length - 1);
   const issue = (code: string, message: string, got: string): Issue => ({
     code,
     path,
@@ -194,21 +164,14 @@ function checkPusherEdges({ outline, pusherEdges }: PolygonShape): readonly Issu
     expected,
   });
   if (pusherEdges.length === 0) {
-    return [
-      issue(
-        "no-pusher",
-        "No edge is meant to touch balls; number at least one (edge 0 runs from point 0 to point 1).",
-        "none",
-      ),
-    ];
+    return [issue("no-pusher", t.noPusher, issueTexts.none)];
   }
   const issues: Issue[] = [];
   const outside = pusherEdges.filter((edge) => !Number.isInteger(edge) || edge < 0 || edge >= outline.length);
   if (outside.length > 0) {
-    issues.push(issue("edge-out-of-range", "There is no edge with this number.", outside.join(", ")));
+    issues.push(issue("edge-out-of-range", t.noEdge, outside.join(", ")));
   }
   const twice = pusherEdges.filter((edge, i) => pusherEdges.indexOf(edge) < i);
-  if (twice.length > 0)
-    issues.push(issue("repeated-edge", "An edge is numbered twice; keep one.", twice.join(", ")));
+  if (twice.length > 0) issues.push(issue("repeated-edge", t.edgeTwice, twice.join(", ")));
   return issues;
 }

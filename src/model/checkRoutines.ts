@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { hingedArms } from "./arms.ts";
 import type { Issue } from "./issue.ts";
 import type { Program, Step } from "./program.ts";
@@ -18,10 +19,9 @@ function armsWithoutHinges(path: string): Issue {
   return {
     code: "arms-without-hinges",
     path,
-    message:
-      "This move opens or closes arms, but the robot has none that swing: take the move out, or give the robot arms that swing.",
-    got: "a move of the arms",
-    expected: "only moves that the robot can make",
+    message: t.noArms,
+    got: t.armsMove,
+    expected: t.possibleMoves,
   };
 }
 

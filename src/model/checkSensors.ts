@@ -1,3 +1,5 @@
+import { issueTexts } from "../texts/english/issue.ts";
+import { robotIssueTexts as t } from "../texts/english/robotIssue.ts";
 import type { Issue } from "./issue.ts";
 import { mm } from "./lengthText.ts";
 import type { Sensor } from "./sensor.ts";
@@ -12,8 +14,8 @@ export function checkSensors(sensors: readonly Sensor[]): readonly Issue[] {
 
 function checkRange(sensor: Sensor, path: string): readonly Issue[] {
   if (sensor.kind !== "distance" || sensor.nearestMm < sensor.rangeMm) return [];
-  const message = "The sensor sees nothing at all: its range ends before its nearest distance.";
-  const expected = `above ${mm(sensor.nearestMm)}`;
+  const message = t.seesNothing;
+  const expected = issueTexts.above(mm(sensor.nearestMm));
   return [{ code: "empty-range", path: `${path}.rangeMm`, message, got: mm(sensor.rangeMm), expected }];
 }
 
@@ -27,8 +29,6 @@ function checkTwice(sensors: readonly Sensor[], i: number): readonly Issue[] {
   const first = sensors.findIndex(same);
   if (first === i) return [];
   const path = `robot.sensors[${i}]`;
-  const message = "There is a sensor of this sort already; keep one.";
-  return [
-    { code: "repeated-sensor", path, message, got: `the same as robot.sensors[${first}]`, expected: "one" },
-  ];
+  const got = t.sameAs(`robot.sensors[${first}]`);
+  return [{ code: "repeated-sensor", path, message: t.sensorTwice, got, expected: t.one }];
 }

@@ -1,3 +1,5 @@
+import { issueTexts } from "../texts/english/issue.ts";
+import { zoneIssueTexts as t } from "../texts/english/zoneIssue.ts";
 import type { Issue } from "./issue.ts";
 import { mm } from "./lengthText.ts";
 import type { Wedge } from "./zone.ts";
@@ -8,44 +10,28 @@ export function checkWedgeProfile(wedge: Wedge): readonly Issue[] {
   switch (profile) {
     case "flat":
       return checkFlat(wedge);
-    case "ramp": {
-      const message = "A ramp rises from its lip to the corner: its rise must be above its lip.";
-      return riseMm > lipMm ? [] : fault("riseMm", message, riseMm, `above ${mm(lipMm)}`);
-    }
+    case "ramp":
+      return riseMm > lipMm ? [] : fault("riseMm", t.ramp, riseMm, issueTexts.above(mm(lipMm)));
     case "shelf":
       return checkShelf(wedge);
-    case "tray": {
-      const message = "A tray falls from its lip toward the corner: its rise must be below its lip.";
-      return riseMm < lipMm ? [] : fault("riseMm", message, riseMm, `below ${mm(lipMm)}`);
-    }
+    case "tray":
+      return riseMm < lipMm ? [] : fault("riseMm", t.tray, riseMm, issueTexts.below(mm(lipMm)));
     default:
       return profile satisfies never;
   }
 }
 
 function checkFlat({ lipMm, riseMm }: Wedge): readonly Issue[] {
-  if (lipMm > 0) {
-    const message = "A flat wedge is a mark without a lip; take the lip out or choose a shelf.";
-    return fault("lipMm", message, lipMm, "0 mm");
-  }
-  const message = "A flat wedge has no rise; take it out or choose a ramp.";
-  return riseMm > 0 ? fault("riseMm", message, riseMm, "0 mm") : [];
+  if (lipMm > 0) return fault("lipMm", t.flatLip, lipMm, mm(0));
+  return riseMm > 0 ? fault("riseMm", t.flatRise, riseMm, mm(0)) : [];
 }
 
 function checkShelf({ legXMm, legYMm, lipMm, riseMm, runMm }: Wedge): readonly Issue[] {
-  if (riseMm < lipMm) {
-    const message = "A shelf does not fall from its lip; for that choose a tray.";
-    return fault("riseMm", message, riseMm, `at least ${mm(lipMm)}`);
-  }
-  if (riseMm > lipMm && runMm <= 0) {
-    const message =
-      "The shelf rises over no distance; give the length of its ramp, or make the lip as high as the rise.";
-    return fault("runMm", message, runMm, "above 0 mm");
-  }
+  if (riseMm < lipMm) return fault("riseMm", t.shelfFalls, riseMm, issueTexts.atLeast(mm(lipMm)));
+  if (riseMm > lipMm && runMm <= 0) return fault("runMm", t.shelfJumps, runMm, issueTexts.above(mm(0)));
   // From the long side to the corner.
   const depth = (legXMm * legYMm) / Math.sqrt(legXMm * legXMm + legYMm * legYMm);
-  const message = "The shelf's ramp is longer than the wedge is deep; shorten it.";
-  return runMm < depth ? [] : fault("runMm", message, runMm, `below ${mm(depth)}`);
+  return runMm < depth ? [] : fault("runMm", t.shelfTooLong, runMm, issueTexts.below(mm(depth)));
 }
 
 function fault(key: string, message: string, got: number, expected: string): readonly Issue[] {

@@ -1,3 +1,5 @@
+import { issueTexts } from "../texts/english/issue.ts";
+import { zoneIssueTexts as t } from "../texts/english/zoneIssue.ts";
 import { checkWedgeProfile } from "./checkWedgeProfile.ts";
 import type { Issue } from "./issue.ts";
 import { mm } from "./lengthText.ts";
@@ -19,16 +21,16 @@ export function checkZone(zone: Zone): readonly Issue[] {
 
 function checkWedge(zone: Zone): readonly Issue[] {
   const { legXMm, legYMm } = zone.wedge;
-  const leg = (key: string, length: number, side: number, name: string): Issue[] =>
+  const leg = (key: string, length: number, side: number, name: keyof typeof t.legTooLong): Issue[] =>
     length <= side
       ? []
       : [
           {
             code: "wedge-too-large",
             path: `zone.wedge.${key}`,
-            message: `The wedge's leg is longer than the zone's ${name}; shorten it.`,
+            message: t.legTooLong[name],
             got: mm(length),
-            expected: `at most ${mm(side)}`,
+            expected: issueTexts.atMost(mm(side)),
           },
         ];
   return [...leg("legXMm", legXMm, zone.widthMm, "width"), ...leg("legYMm", legYMm, zone.heightMm, "height")];
@@ -39,29 +41,27 @@ function checkDoorway(zone: Zone): readonly Issue[] {
   const length = wallLengthMm(zone, wall);
   const from = centreMm - widthMm / 2;
   const to = centreMm + widthMm / 2;
-  const got = `from ${mm(from)} to ${mm(to)}`;
+  const got = t.span(mm(from), mm(to));
   if (from < -CHECK_TOLERANCE_MM || to > length + CHECK_TOLERANCE_MM) {
-    const message = `The doorway reaches beyond its wall, which is ${mm(length)} long; move it or make it narrower.`;
     return [
       {
         code: "doorway-outside-wall",
         path: "zone.doorway.centreMm",
-        message,
+        message: t.doorwayOutside(mm(length)),
         got,
-        expected: `within 0 to ${mm(length)}`,
+        expected: t.within(0, mm(length)),
       },
     ];
   }
   const free = wallWithoutWedge(zone, wall);
   if (from >= free.from - CHECK_TOLERANCE_MM && to <= free.to + CHECK_TOLERANCE_MM) return [];
-  const message = "The doorway and the wedge's leg share a part of the wall; move the doorway.";
   return [
     {
       code: "doorway-on-wedge",
       path: "zone.doorway.centreMm",
-      message,
+      message: t.doorwayOnWedge,
       got,
-      expected: `within ${mm(free.from)} to ${mm(free.to)}`,
+      expected: t.within(mm(free.from), mm(free.to)),
     },
   ];
 }
@@ -84,7 +84,7 @@ function checkKeepOuts(zone: Zone): readonly Issue[] {
     const path = `zone.keepOuts[${i}]`;
     const right = rect.xMm + rect.widthMm;
     const top = rect.yMm + rect.heightMm;
-    const got = `x ${mm(rect.xMm)} to ${mm(right)}, y ${mm(rect.yMm)} to ${mm(top)}`;
+    const got = t.box(mm(rect.xMm), mm(right), mm(rect.yMm), mm(top));
     const issue = (code: string, message: string, expected: string): Issue => ({
       code,
       path,
@@ -93,22 +93,16 @@ function checkKeepOuts(zone: Zone): readonly Issue[] {
       expected,
     });
     if (rect.xMm < 0 || rect.yMm < 0 || right > zone.widthMm || top > zone.heightMm) {
-      const expected = `within x 0 to ${mm(zone.widthMm)}, y 0 to ${mm(zone.heightMm)}`;
-      return [
-        issue("keep-out-outside", "The keep-out reaches out of the zone; cut it off at the walls.", expected),
-      ];
+      const expected = t.withinBox(mm(zone.widthMm), mm(zone.heightMm));
+      return [issue("keep-out-outside", t.keepOutOutside, expected)];
     }
     const corners = [rect.xMm, right].flatMap((x) => [rect.yMm, top].map((y) => distanceToWedge(zone, x, y)));
     const issues: Issue[] = [];
     if (Math.min(...corners) < 0) {
-      issues.push(
-        issue("keep-out-on-wedge", "The keep-out lies over the wedge; move it.", "clear of the wedge"),
-      );
+      issues.push(issue("keep-out-on-wedge", t.keepOutOnWedge, t.clearOfWedge));
     }
     if (blocksDoorway(zone, rect.xMm, right, rect.yMm, top)) {
-      issues.push(
-        issue("keep-out-in-doorway", "The keep-out stands in the doorway; move it.", "clear of the doorway"),
-      );
+      issues.push(issue("keep-out-in-doorway", t.keepOutInDoorway, t.clearOfDoorway));
     }
     return issues;
   });

@@ -1,3 +1,5 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
+import { plain } from "../texts/numbers.ts";
 import type { Issue } from "./issue.ts";
 import type { JsonValue } from "./json.ts";
 
@@ -28,10 +30,10 @@ export class Findings {
   /** All issues; when there were too many, the last one says so. */
   all(): readonly Issue[] {
     if (this.dropped === 0) return this.issues;
-    const message = `There are ${this.dropped} more issues; mend these first.`;
+    const message = t.more(this.dropped);
     return [
       ...this.issues,
-      { code: "too-many-issues", path: "", message, got: `${this.count} issues`, expected: "none" },
+      { code: "too-many-issues", path: "", message, got: t.issues(this.count), expected: t.none },
     ];
   }
 
@@ -51,18 +53,18 @@ class MutedFindings extends Findings {
 /** A value, printed shortly and safely. */
 export function describe(value: JsonValue): string {
   if (typeof value === "string") return `"${cut(value.replace(/\p{Cc}+/gu, " "), 40)}"`;
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (value instanceof Map) return `an object with ${value.size} keys`;
-  return String(value);
+  if (Array.isArray(value)) return t.listOf(value.length);
+  if (value instanceof Map) return t.objectWith(value.size);
+  return typeof value === "number" ? plain(value) : String(value);
 }
 
 /** What sort of value it is, with its article. */
 export function noun(value: JsonValue): string {
   if (value === null) return "null";
-  if (typeof value === "string") return "a text";
-  if (typeof value === "number") return "a number";
+  if (typeof value === "string") return t.noun.text;
+  if (typeof value === "number") return t.noun.number;
   if (typeof value === "boolean") return `${value}`;
-  return Array.isArray(value) ? "a list" : "an object";
+  return Array.isArray(value) ? t.noun.list : t.noun.object;
 }
 
 function cut(text: string, length: number): string {

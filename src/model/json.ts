@@ -1,3 +1,5 @@
+import { issueTexts } from "../texts/english/issue.ts";
+import { jsonIssueTexts as t } from "../texts/english/jsonIssue.ts";
 import type { Issue } from "./issue.ts";
 import { SyntaxFault } from "./jsonCursor.ts";
 import { JsonScanner } from "./jsonScanner.ts";
@@ -53,8 +55,8 @@ function tooLarge(text: string): Issue {
   return {
     code: "file-too-large",
     path: "",
-    message: "The file is larger than 1 MB; a project file has a few kB. Is it the right file?",
-    got: `${text.length} characters`,
-    expected: "at most 1 MB",
+    message: t.tooLarge,
+    got: issueTexts.characters(text.length),
+    expected: issueTexts.atMost("1 MB"),
   };
 }

@@ -1,3 +1,4 @@
+import { jsonIssueTexts as t } from "../texts/english/jsonIssue.ts";
 import type { Issue } from "./issue.ts";
 
 const WORD = /-?[A-Za-z_$][\w$]*/y;
@@ -50,8 +51,7 @@ export class JsonCursor {
         this.at++;
         return text;
       }
-      if (char !== "\\")
-        this.fail("a text does not end on its line", 'a closing " (line breaks inside are written \\n)');
+      if (char !== "\\") this.fail(t.openText, t.closingQuote);
       text += this.escape();
     }
   }
@@ -75,10 +75,7 @@ export class JsonCursor {
     }
     const hex = this.text.slice(this.at + 2, this.at + 6);
     if (letter !== "u" || !/^[0-9a-fA-F]{4}$/.test(hex)) {
-      this.fail(
-        "a backslash stands before something it cannot stand before",
-        '\\" \\\\ \\/ \\b \\f \\n \\r \\t or \\u with four hex digits',
-      );
+      this.fail(t.badEscape, t.escapes('\\" \\\\ \\/ \\b \\f \\n \\r \\t', "\\u"));
     }
     this.at += 6;
     return String.fromCharCode(Number.parseInt(hex, 16));
@@ -114,10 +111,7 @@ export class JsonCursor {
 
   /** Ends the reading. `what` completes "Line 3, column 5: …". */
   fail(what: string, expected: string): never {
-    const got =
-      this.at < this.text.length
-        ? `"${printable(this.text.slice(this.at, this.at + 12))}"`
-        : "the end of the file";
+    const got = this.at < this.text.length ? `"${printable(this.text.slice(this.at, this.at + 12))}"` : t.end;
     throw new SyntaxFault({
       code: "invalid-json",
       path: "",
@@ -130,7 +124,7 @@ export class JsonCursor {
   /** Line and column, counted from 1. */
   place(): string {
     const before = this.text.slice(0, this.at).split(/\r\n|\r|\n/);
-    return `Line ${before.length}, column ${(before.at(-1) ?? "").length + 1}`;
+    return t.place(before.length, (before.at(-1) ?? "").length + 1);
   }
 }
 

@@ -1,3 +1,5 @@
+import { issueTexts } from "../texts/english/issue.ts";
+import { jsonIssueTexts as t } from "../texts/english/jsonIssue.ts";
 import type { Issue } from "./issue.ts";
 import type { JsonValue } from "./json.ts";
 import { JsonCursor, SyntaxFault, short } from "./jsonCursor.ts";
@@ -31,7 +33,7 @@ export class JsonScanner {
   document(): JsonValue {
     const value = this.value("", 0);
     if (this.cursor.peek() === "") return value;
-    return this.cursor.fail("there is something after the end of the project", "the end of the file");
+    return this.cursor.fail(t.afterEnd, t.end);
   }
 
   private value(path: string, depth: number): JsonValue {
@@ -44,10 +46,7 @@ export class JsonScanner {
     if (number !== undefined) return Number(number);
     const known = this.cursor.word(WORDS);
     if (known !== undefined) return known;
-    return this.cursor.fail(
-      "a value is missing or not written as JSON",
-      'a number, a text in "double quotes", true, false, null, { or [',
-    );
+    return this.cursor.fail(t.noValue, t.aValue(t.or("true, false, null, {", "[")));
   }
 
   private object(path: string, depth: number): JsonValue {
@@ -55,30 +54,22 @@ export class JsonScanner {
     this.cursor.accept("{");
     if (this.cursor.accept("}")) return entries;
     do {
-      if (this.cursor.peek() !== '"') {
-        this.cursor.fail(
-          "a key is missing",
-          'a key in "double quotes" (no comma after the last entry, no comments)',
-        );
-      }
+      if (this.cursor.peek() !== '"') this.cursor.fail(t.noKey, t.aKey);
       const key = this.cursor.string();
       const inside = path === "" ? key : `${path}.${key}`;
-      if (!this.cursor.accept(":"))
-        this.cursor.fail(`the colon after the key "${short(key)}" is missing`, ":");
+      if (!this.cursor.accept(":")) this.cursor.fail(t.noColon(short(key)), ":");
       const value = this.value(inside, depth + 1);
       this.keep(entries, key, value, inside);
     } while (this.cursor.accept(","));
-    if (!this.cursor.accept("}")) this.cursor.fail("a comma or the closing brace is missing", ", or }");
+    if (!this.cursor.accept("}")) this.cursor.fail(t.noBrace, t.or(",", "}"));
     return entries;
   }
 
   private keep(entries: Map<string, JsonValue>, key: string, value: JsonValue, path: string): void {
     if (UNSAFE_KEYS.has(key)) {
-      const message = "This key has a special meaning in programs and is refused; take it out.";
-      this.report("unsafe-key", path, message, `the key "${key}"`, "no such key");
+      this.report("unsafe-key", path, t.unsafeKey, t.theKey(key), t.noSuchKey);
     } else if (entries.has(key)) {
-      const message = "This key is there twice; keep one of the two.";
-      this.report("duplicate-key", path, message, `the key "${short(key)}" twice`, "each key once");
+      this.report("duplicate-key", path, t.twice, t.theKeyTwice(short(key)), t.onceEach);
     } else {
       entries.set(key, value);
     }
@@ -91,7 +82,7 @@ export class JsonScanner {
     do {
       values.push(this.value(`${path}[${values.length}]`, depth + 1));
     } while (this.cursor.accept(","));
-    if (!this.cursor.accept("]")) this.cursor.fail("a comma or the closing bracket is missing", ", or ]");
+    if (!this.cursor.accept("]")) this.cursor.fail(t.noBracket, t.or(",", "]"));
     return values;
   }
 
@@ -100,14 +91,14 @@ export class JsonScanner {
   }
 
   private failTooDeep(path: string): never {
-    const message = `${this.cursor.place()}: lists and objects are nested too deeply.`;
+    const message = `${this.cursor.place()}: ${t.tooDeep}.`;
     const shortPath = path.length > 60 ? `${path.slice(0, 60)}…` : path;
     throw new SyntaxFault({
       code: "too-deep",
       path: shortPath,
       message,
-      got: `more than ${MAX_DEPTH} levels`,
-      expected: `at most ${MAX_DEPTH} levels`,
+      got: t.moreLevels(MAX_DEPTH),
+      expected: issueTexts.atMost(issueTexts.levels(MAX_DEPTH)),
     });
   }
 }

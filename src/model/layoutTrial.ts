@@ -1,4 +1,5 @@
 import { RandomStream } from "../num/stream.ts";
+import { zoneIssueTexts as t } from "../texts/english/zoneIssue.ts";
 import { ballsOf, type Project } from "./project.ts";
 import { type StartRegion, startRegion } from "./startRegion.ts";
 import { PI } from "./units.ts";
@@ -40,9 +41,8 @@ export function tryLayout(project: Project): LayoutTrial {
     if (placed === radii.length) worked++;
   }
   if (worked >= NEEDED) return { fits: true };
-  const found =
-    worked === 0 ? `room for ${most} of ${radii.length} balls` : `room for all balls in only ${worked}`;
-  return { fits: false, reason: `${found} ${worked === 0 ? "in" : "of"} ${STARTS} attempts` };
+  const reason = worked === 0 ? t.roomFor(most, radii.length, STARTS) : t.roomSeldom(worked, STARTS);
+  return { fits: false, reason };
 }
 
 /** Discs that hold half the gap around each ball do not overlap and lie in the zone less its margin; that bounds their area. */
@@ -56,7 +56,7 @@ function areaShortage(project: Project, region: StartRegion, radii: readonly num
   const equal = radii.every((radius) => radius === radii[0]);
   const room = width * height * (equal ? DENSEST : 1);
   if (needed <= room) return undefined;
-  return `the balls and their gaps take ${cm2(needed)}, the zone has room for ${cm2(room)}`;
+  return t.area(cm2(needed), cm2(room));
 }
 
 function cm2(areaMm2: number): string {

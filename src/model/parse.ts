@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { checkProject } from "./check.ts";
 import { checkRoutines } from "./checkRoutines.ts";
 import { describe, Findings } from "./findings.ts";
@@ -53,7 +54,7 @@ export function parseProjectFile(text: string): Parsed<ProjectFile> {
 
 /** @param whole false for a project that a decision carries along: it has no record of its own */
 function parseParts(fields: Fields, findings: Findings, whole: boolean): ProjectFile {
-  const name = fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: "Project" });
+  const name = fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: t.unnamed.project });
   const note = fields.text("note", { maxLength: MAX_NOTE_LENGTH, fallback: "", lines: true });
   const read = <T>(parse: () => T) => readPart(findings, parse);
   const zone = read(() => parseZone(fields.child("zone", "required"), findings));
@@ -107,16 +108,15 @@ function readPart<T>(findings: Findings, parse: () => T): Part<T> {
 function versionFits(version: JsonValue | undefined, findings: Findings): boolean {
   if (version === FORMAT_VERSION) return true;
   const path = "formatVersion";
-  const got = version === undefined ? "nothing" : describe(version);
+  const got = version === undefined ? t.nothing : describe(version);
   const expected = `${FORMAT_VERSION}`;
   if (version === undefined) {
-    const message = `The key "formatVersion" is missing; a project file begins with "formatVersion": ${FORMAT_VERSION}.`;
+    const message = t.noVersion(FORMAT_VERSION);
     findings.add({ code: "missing-key", path, message, got, expected });
   } else if (typeof version === "number" && version > FORMAT_VERSION) {
-    const message = "The file was made by a later version of this program; open it with that version.";
-    findings.add({ code: "newer-format", path, message, got, expected });
+    findings.add({ code: "newer-format", path, message: t.newerVersion, got, expected });
   } else {
-    const message = `There is no such version of the file format; it must be ${FORMAT_VERSION}.`;
+    const message = t.wrongVersion(FORMAT_VERSION);
     findings.add({ code: "unknown-format", path, message, got, expected });
   }
   return false;

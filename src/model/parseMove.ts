@@ -1,6 +1,8 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { ARMS_ENDS } from "./choices.ts";
 import { radFromDeg } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
+import { mm } from "./lengthText.ts";
 import { MOVE_LIMITS } from "./limits.ts";
 import type { Fields } from "./reader.ts";
 import type { Move } from "./routine.ts";
@@ -21,10 +23,10 @@ export function moveOfKind(kind: Move["kind"], fields: Fields, findings: Finding
     case "toWall": {
       const move: Move = { kind, ...fields.numbers(MOVE_LIMITS.toWall) };
       if (move.distanceMm * move.overrunMm >= 0) return move;
-      const message = "The overrun must have the same sign as the distance: both forward or both backward.";
-      const expected = move.distanceMm < 0 ? "0 or less" : "0 or more";
+      const message = t.oppositeSigns;
+      const expected = t.sign(move.distanceMm < 0);
       const path = fields.pathOf("overrunMm");
-      findings.add({ code: "opposite-signs", path, message, got: `${move.overrunMm} mm`, expected });
+      findings.add({ code: "opposite-signs", path, message, got: mm(move.overrunMm), expected });
       return move;
     }
     case "wait":

@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { checkProject } from "./check.ts";
 import { describe, Findings, noun } from "./findings.ts";
 import type { Parsed } from "./issue.ts";
@@ -30,16 +31,16 @@ export function parsePlacement(text: string, project: Project): Parsed<readonly 
 }
 
 function placesOf(value: JsonValue, count: number, findings: Findings): readonly PointMm[] {
-  const expected = `a list of ${count} places { "xMm": …, "yMm": … }, one for each ball`;
+  const expected = t.placeList(count);
   if (!Array.isArray(value)) {
-    const message = `Here stands ${noun(value)}, where a list should be.`;
+    const message = t.notAList(noun(value));
     findings.add({ code: "wrong-type", path: "", message, got: describe(value), expected });
     return [];
   }
   const list = value as readonly JsonValue[];
   if (list.length !== count) {
-    const message = "Give one place for each ball of the project.";
-    findings.add({ code: "bad-placement", path: "", message, got: `${list.length} places`, expected });
+    const got = t.places(list.length);
+    findings.add({ code: "bad-placement", path: "", message: t.placeEach, got, expected });
   }
   return list.map((entry, i) => {
     const fields = fieldsOf(entry, `[${i}]`, findings);

@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { describe, type Findings, noun } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
 import { COORDINATE_MM } from "./limits.ts";
@@ -8,8 +9,8 @@ import type { PointMm } from "./zone.ts";
 export function parsePoint(value: JsonValue, path: string, findings: Findings): PointMm {
   const [x, y] = Array.isArray(value) ? (value as readonly JsonValue[]) : [];
   if (x === undefined || y === undefined || (Array.isArray(value) && value.length !== 2)) {
-    const expected = "[x, y] in mm";
-    const message = `Here stands ${noun(value)}, where a point [x, y] should be, two numbers in mm.`;
+    const expected = t.aPoint;
+    const message = t.wrongType(noun(value), expected);
     findings.add({ code: "wrong-type", path, message, got: describe(value), expected });
     return { xMm: 0, yMm: 0 };
   }

@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { CORNERS, MOVE_KINDS } from "./choices.ts";
 import { radFromDeg } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
@@ -42,15 +43,14 @@ class ProgramReader {
     const path = fields.pathOf(key);
     const values = fields.list(key, { max: MAX_LINES });
     if (depth > MAX_DEPTH && values.length > 0) {
-      const message = "Blocks are nested too deep; take one out.";
-      this.report("nested-too-deep", path, message, `${depth} levels`, `at most ${MAX_DEPTH} levels`);
+      this.report("nested-too-deep", path, t.tooDeep, t.levels(depth), t.atMost(t.levels(MAX_DEPTH)));
       return [];
     }
     const before = this.lines;
     this.lines += values.length;
     if (before <= MAX_LINES && this.lines > MAX_LINES) {
-      const message = "The program is too long; shorten it.";
-      this.report("program-too-long", path, message, `${this.lines} lines`, `at most ${MAX_LINES} lines`);
+      const most = t.atMost(t.lines(MAX_LINES));
+      this.report("program-too-long", path, t.tooManyLines, t.lines(this.lines), most);
     }
     return values.map((value, i) => this.step(value, `${path}[${i}]`, depth));
   }

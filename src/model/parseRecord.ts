@@ -1,4 +1,5 @@
-import type { Findings } from "./findings.ts";
+import { issueTexts as t } from "../texts/english/issue.ts";
+import { type Findings, noun } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
 import { COORDINATE_MM } from "./limits.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
@@ -102,17 +103,15 @@ function parseInputs(fields: Fields, readInputs: ReadInputs): DecisionInputs {
 
 function sentence(value: JsonValue, path: string, findings: Findings): string {
   if (typeof value === "string" && value.length <= MAX_WORDS) return value;
-  const message = "Here should be one sentence of a decision.";
-  const expected = `a text of at most ${MAX_WORDS} characters`;
-  findings.add({ code: "wrong-type", path, message, got: typeof value, expected });
+  const [got, expected] = [noun(value), t.aText(MAX_WORDS)];
+  findings.add({ code: "wrong-type", path, message: t.sentence, got, expected });
   return "";
 }
 
 function dateOf(fields: Fields, findings: Findings): string {
   const text = fields.text("date", { maxLength: 10 });
   if (/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(text) || text === "") return text;
-  const message = "A date is a year, a month and a day.";
-  const [path, expected] = [fields.pathOf("date"), "a date such as 2031-04-09"];
-  findings.add({ code: "bad-date", path, message, got: `"${text}"`, expected });
+  const [path, expected] = [fields.pathOf("date"), t.aDate("2031-04-09")];
+  findings.add({ code: "bad-date", path, message: t.badDate, got: `"${text}"`, expected });
   return text;
 }

@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { radFromDeg, radPerMmFromDegPerM } from "./degrees.ts";
 import type { Findings } from "./findings.ts";
 import {
@@ -19,7 +20,7 @@ export const MAX_NAME_LENGTH = 120;
 export function parseRobot(fields: Fields, findings: Findings): Robot {
   const surface = fields.child("surface", "optional");
   const robot: Robot = {
-    name: fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: "Robot" }),
+    name: fields.text("name", { maxLength: MAX_NAME_LENGTH, fallback: t.unnamed.robot }),
     ...fields.numbers(ROBOT_LIMITS),
     shape: parseShape(fields.child("shape", "required"), findings),
     ground: parseGround(fields.child("ground", "optional"), findings),

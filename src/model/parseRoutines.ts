@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import { MOVE_KINDS } from "./choices.ts";
 import type { Findings } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
@@ -24,8 +25,8 @@ export function parseRoutines(fields: Fields, findings: Findings): readonly Rout
     .map((value, i) => parseRoutine(value, `${path}[${i}]`, findings));
   for (const [i, { id }] of routines.entries()) {
     if (routines.findIndex((other) => other.id === id) === i) continue;
-    const message = "Two routines have the same id; give one of them another.";
-    const expected = "an id of its own for each routine";
+    const message = t.repeatedId;
+    const expected = t.ownId;
     findings.add({ code: "repeated-value", path: `${path}[${i}].id`, message, got: `"${id}"`, expected });
   }
   return routines;
@@ -34,7 +35,7 @@ export function parseRoutines(fields: Fields, findings: Findings): readonly Rout
 function parseRoutine(value: JsonValue, path: string, findings: Findings): Routine {
   const fields = fieldsOf(value, path, findings);
   const id = fields.text("id", { maxLength: MAX_ID_LENGTH });
-  const label = fields.text("label", { maxLength: MAX_LABEL_LENGTH, fallback: "Own routine" });
+  const label = fields.text("label", { maxLength: MAX_LABEL_LENGTH, fallback: t.unnamed.routine });
   const from = fields.text("from", { maxLength: MAX_ID_LENGTH, fallback: "" });
   const moves = fields
     .list("moves", { max: MAX_MOVES, required: true })

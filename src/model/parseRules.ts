@@ -1,3 +1,5 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
+import { plain } from "../texts/numbers.ts";
 import { CORNERS, DELIVERED_RULES, LAYOUT_KINDS } from "./choices.ts";
 import { describe, type Findings } from "./findings.ts";
 import { DEFAULT_SPEED_FRACS, RULE_LIMITS, SETTINGS_LIMITS, SPEED_FRAC, SPREAD_LIMITS } from "./limits.ts";
@@ -26,13 +28,13 @@ export function parseRules(fields: Fields, findings: Findings): Rules {
 
 function parseCorners(fields: Fields, findings: Findings): readonly Corner[] {
   const path = fields.pathOf("wedgeCorners");
-  const expected = `one of ${CORNERS.map((corner) => `"${corner}"`).join(", ")}`;
+  const expected = t.oneOf(CORNERS.map((corner) => `"${corner}"`).join(", "));
   return fields.list("wedgeCorners", { max: CORNERS.length }).flatMap((value, i) => {
     const corner = CORNERS.find((each) => each === value);
     if (corner !== undefined) return [corner];
     const near = typeof value === "string" ? nearestWord(value, CORNERS) : undefined;
-    const hint = near === undefined ? "Choose one of the words listed." : `Did you mean "${near}"?`;
-    const message = `This is no corner. ${hint}`;
+    const hint = near === undefined ? t.chooseOne : t.didYouMean(near);
+    const message = t.unknownCorner(hint);
     findings.add({ code: "unknown-choice", path: `${path}[${i}]`, message, got: describe(value), expected });
     return [];
   });
@@ -88,16 +90,9 @@ function parseSpeeds(fields: Fields, findings: Findings): readonly number[] {
     .map((value, i) => numberOf(value, `${path}[${i}]`, SPEED_FRAC, findings));
   if (!given) return DEFAULT_SPEED_FRACS;
   const report = (code: string, message: string, got: string) =>
-    findings.add({
-      code,
-      path,
-      message,
-      got,
-      expected: `1 to ${MAX_SPEEDS} different shares of the top speed`,
-    });
-  if (speeds.length === 0)
-    report("empty-list", "Give at least one speed, as a share of the top speed.", "none");
+    findings.add({ code, path, message, got, expected: t.speeds(MAX_SPEEDS) });
+  if (speeds.length === 0) report("empty-list", t.noSpeed, t.none);
   if (new Set(speeds).size < speeds.length)
-    report("repeated-value", "A speed is there twice; keep one.", speeds.join(", "));
+    report("repeated-value", t.speedTwice, speeds.map(plain).join(", "));
   return speeds;
 }

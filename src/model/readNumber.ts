@@ -1,3 +1,5 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
+import { plain } from "../texts/numbers.ts";
 import { describe, type Findings, noun } from "./findings.ts";
 import type { JsonValue } from "./json.ts";
 import type { NumberLimits } from "./limits.ts";
@@ -10,14 +12,14 @@ export function numberOf(value: JsonValue, path: string, limits: NumberLimits, f
   const standIn = limits.fallback ?? limits.min;
   if (typeof value !== "number") {
     const quoted = typeof value === "string" && value.trim() !== "" && Number.isFinite(Number(value));
-    const hint = quoted ? "Write the number without quotes." : `It must be ${expected}.`;
-    report("wrong-type", `Here stands ${noun(value)} instead of a number. ${hint}`);
+    const hint = quoted ? t.noQuotes : t.mustBe(expected);
+    report("wrong-type", t.noNumber(noun(value), hint));
   } else if (!Number.isFinite(value)) {
-    report("not-finite", `This is no finite number. It must be ${expected}.`);
+    report("not-finite", t.notFinite(t.mustBe(expected)));
   } else if (value < limits.min || value > limits.max || (limits.above && value === limits.min)) {
-    report("out-of-range", `The number is outside what makes sense here. It must be ${expected}.`);
+    report("out-of-range", t.outOfRange(t.mustBe(expected)));
   } else if (limits.whole && !Number.isInteger(value)) {
-    report("not-whole", `The number must be whole. It must be ${expected}.`);
+    report("not-whole", t.notWhole(t.mustBe(expected)));
   } else {
     // −0 would not survive being written: + 0 makes it 0.
     return value + 0;
@@ -28,10 +30,7 @@ export function numberOf(value: JsonValue, path: string, limits: NumberLimits, f
 /** The limits in words, like "a number above 0 and up to 5 kg (left out: 1 kg)". */
 export function allowed(limits: NumberLimits): string {
   const unit = limits.unit === "" ? "" : limits.unit.startsWith("°") ? limits.unit : ` ${limits.unit}`;
-  const kind = limits.whole ? "a whole number" : "a number";
-  const range = limits.above
-    ? `above ${limits.min} and up to ${limits.max}${unit}`
-    : `from ${limits.min} to ${limits.max}${unit}`;
-  const fallback = limits.fallback === undefined ? "" : ` (left out: ${limits.fallback}${unit})`;
-  return `${kind} ${range}${fallback}`;
+  const { whole = false, above = false, min, max, fallback } = limits;
+  const leftOut = fallback === undefined ? "" : t.leftOut(`${plain(fallback)}${unit}`);
+  return t.number(whole, above, plain(min), `${plain(max)}${unit}`) + leftOut;
 }

@@ -1,3 +1,4 @@
+import { issueTexts as t } from "../texts/english/issue.ts";
 import type { Findings } from "./findings.ts";
 import { describe, noun } from "./findings.ts";
 import type { JsonObject, JsonValue } from "./json.ts";
@@ -53,39 +54,27 @@ export class Fields {
   flag(key: string, fallback: boolean): boolean {
     const value = this.take(key);
     if (value === undefined || typeof value === "boolean") return value ?? fallback;
-    this.wrongType(key, value, `true or false (left out: ${fallback})`);
+    this.wrongType(key, value, t.aFlag + t.leftOut(String(fallback)));
     return fallback;
   }
 
   text(key: string, limits: TextLimits): string {
-    const expected = `a text of at most ${limits.maxLength} characters`;
+    const expected = t.aText(limits.maxLength);
     const value = this.take(key, limits.fallback === undefined ? expected : undefined);
     if (value === undefined) return limits.fallback ?? "";
     if (typeof value !== "string") this.wrongType(key, value, expected);
     else if (value.length > limits.maxLength) {
-      this.report(
-        "text-too-long",
-        key,
-        "The text is too long; shorten it.",
-        `${value.length} characters`,
-        expected,
-      );
+      this.report("text-too-long", key, t.textTooLong, t.characters(value.length), expected);
     } else if (/\p{Cc}/u.test(limits.lines ? value.replaceAll("\n", "") : value)) {
-      this.report(
-        "bad-text",
-        key,
-        "The text holds control characters; take them out.",
-        "control characters",
-        expected,
-      );
+      this.report("bad-text", key, t.badText, t.controls, expected);
     } else return value;
     return limits.fallback ?? "";
   }
 
   /** One of a few words. */
   choice<T extends string>(key: string, words: readonly T[], fallback?: T): T | undefined {
-    const leftOut = fallback === undefined ? "" : ` (left out: "${fallback}")`;
-    const expected = `one of ${words.map((word) => `"${word}"`).join(", ")}${leftOut}`;
+    const leftOut = fallback === undefined ? "" : t.leftOut(`"${fallback}"`);
+    const expected = t.oneOf(words.map((word) => `"${word}"`).join(", ")) + leftOut;
     const value = this.take(key, fallback === undefined ? expected : undefined);
     if (value === undefined) return fallback;
     const found = words.find((word) => word === value);
@@ -93,15 +82,15 @@ export class Fields {
     if (typeof value !== "string") this.wrongType(key, value, expected);
     else {
       const near = nearestWord(value, words);
-      const hint = near === undefined ? "Choose one of the words listed." : `Did you mean "${near}"?`;
-      this.report("unknown-choice", key, `This word is not known here. ${hint}`, describe(value), expected);
+      const hint = near === undefined ? t.chooseOne : t.didYouMean(near);
+      this.report("unknown-choice", key, t.unknownWord(hint), describe(value), expected);
     }
     return fallback;
   }
 
   /** The object under a key; when it is missing or no object, an object whose reading reports nothing more. */
   child(key: string, presence: "required" | "optional"): Fields {
-    const value = this.take(key, presence === "required" ? "an object { … }" : undefined);
+    const value = this.take(key, presence === "required" ? t.anObject : undefined);
     if (value === undefined) {
       return new Fields(
         EMPTY,
@@ -114,7 +103,7 @@ export class Fields {
 
   /** The list under a key, empty when it is missing or no list. */
   list(key: string, limits: { readonly max: number; readonly required?: boolean }): readonly JsonValue[] {
-    const expected = `a list [ … ] of at most ${limits.max} entries`;
+    const expected = t.aList(limits.max);
     const value = this.take(key, limits.required ? expected : undefined);
     if (value === undefined) return [];
     if (!Array.isArray(value)) {
@@ -122,13 +111,7 @@ export class Fields {
       return [];
     }
     if (value.length <= limits.max) return value;
-    this.report(
-      "too-many-entries",
-      key,
-      "The list is too long; shorten it.",
-      `${value.length} entries`,
-      expected,
-    );
+    this.report("too-many-entries", key, t.listTooLong, t.entries(value.length), expected);
     return [];
   }
 
@@ -139,15 +122,9 @@ export class Fields {
         key,
         [...this.asked].filter((name) => !this.entries.has(name)),
       );
-      const hint = near === undefined ? "Take it out." : `Did you mean "${near}"?`;
-      const expected = `only: ${[...this.asked].join(", ")}`;
-      this.report(
-        "unknown-key",
-        key,
-        `This key is not known here. ${hint}`,
-        `the key ${describe(key)}`,
-        expected,
-      );
+      const hint = near === undefined ? t.takeOut : t.didYouMean(near);
+      const expected = t.onlyKeys([...this.asked].join(", "));
+      this.report("unknown-key", key, t.unknownKey(hint), t.theKey(describe(key)), expected);
     }
   }
 
@@ -156,13 +133,13 @@ export class Fields {
     this.asked.add(key);
     const value = this.entries.get(key);
     if (value === undefined && expected !== undefined) {
-      this.report("missing-key", key, `The key "${key}" is missing; add it.`, "nothing", expected);
+      this.report("missing-key", key, t.missingKey(key), t.nothing, expected);
     }
     return value;
   }
 
   private wrongType(key: string, value: JsonValue, expected: string): void {
-    const message = `Here stands ${noun(value)}, where ${expected} should be.`;
+    const message = t.wrongType(noun(value), expected);
     this.report("wrong-type", key, message, describe(value), expected);
   }
 
@@ -174,8 +151,8 @@ export class Fields {
 /** The entries of an object, for values that are in lists. */
 export function fieldsOf(value: JsonValue, path: string, findings: Findings): Fields {
   if (value instanceof Map) return new Fields(value, path, findings);
-  const expected = "an object { … }";
-  const message = `Here stands ${noun(value)}, where ${expected} should be.`;
+  const expected = t.anObject;
+  const message = t.wrongType(noun(value), expected);
   findings.add({ code: "wrong-type", path, message, got: describe(value), expected });
   return new Fields(EMPTY, path, findings.muted());
 }

@@ -70,5 +70,8 @@ export const SENSOR_PRESETS = {
   "reflected-light": { kind: "floor", name: "Reflected light", alongMm: 0, acrossMm: 0, wrongFrac: 0.005 },
 } as const satisfies Readonly<Record<SensorPresetId, Sensor>>;
 
+/** Names of usual sensors that sit elsewhere than their preset says. */
+export const USUAL_NAMES = { back: "Contact switch at the back", left: "Distance to the left" } as const;
+
 /** What every value of the presets rests on, in one place, as shown beside them. */
 export const SENSOR_PRESET_SOURCE = "common practice, no source";

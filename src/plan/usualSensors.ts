@@ -1,6 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { FloorSensor, Sensor } from "../model/sensor.ts";
-import { SENSOR_PRESETS } from "../model/sensorPresets.ts";
+import { SENSOR_PRESETS, USUAL_NAMES } from "../model/sensorPresets.ts";
 import { PI } from "../model/units.ts";
 import { reachOf } from "./reach.ts";
 
@@ -25,7 +25,7 @@ export function usualSensors({ robot, rules }: Project): readonly Sensor[] {
     barrier,
     SENSOR_PRESETS["rate-gyro"],
     SENSOR_PRESETS["contact-switch"],
-    { kind: "bump", name: "Contact switch at the back", side: "back" },
+    { kind: "bump", name: USUAL_NAMES.back, side: "back" },
     ...(rules.wedgeCorners.length > 1 ? [usualFloorSensor({ robot })] : []),
   ];
 }

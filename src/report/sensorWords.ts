@@ -1,4 +1,5 @@
 import type { Equipment, SensorRow } from "../jobs/sensorWorth.ts";
+import { shownSensorName } from "../model/presetNames.ts";
 import { compareRoutines } from "../score/compare.ts";
 import type { StressSummary } from "../score/stress.ts";
 import { raceTexts } from "../texts/english/race.ts";
@@ -13,7 +14,7 @@ export function equipmentWords(equipment: Equipment): string {
     case "none":
       return raceTexts.sensors.none;
     case "one":
-      return equipment.sensor.name;
+      return shownSensorName(equipment.sensor);
     case "all":
       return raceTexts.sensors.all;
     case "perfect":

@@ -6,8 +6,6 @@ export interface Objective {
   readonly id: "every-ball" | "points" | "home-by";
   /** When the clock stops, s; null: at the time limit. */
   readonly bySecondS: number | null;
-  /** In plain words, to follow "by". */
-  readonly words: string;
   /** The project whose trials are scored: the same, or with another time limit. */
   projectFor(project: Project): Project;
   /** One score per trial of the batch, each in [0, 1]. */
@@ -23,7 +21,6 @@ const same = (project: Project): Project => project;
 export const EVERY_BALL: Objective = {
   id: "every-ball",
   bySecondS: null,
-  words: "how often every ball comes home",
   projectFor: same,
   scoresOf: (batch, project) => {
     const balls = ballsOf(project).length;
@@ -36,7 +33,6 @@ export const EVERY_BALL: Objective = {
 export const EXPECTED_POINTS: Objective = {
   id: "points",
   bySecondS: null,
-  words: "the points expected",
   projectFor: same,
   scoresOf: (batch, project) => {
     const most = project.balls.reduce((sum, { count, points }) => sum + count * points, 0);
@@ -55,7 +51,6 @@ export function homeBy(second: number): Objective {
   return {
     id: "home-by",
     bySecondS: second,
-    words: `the share of balls home by ${second} s`,
     projectFor: (project) => {
       const timeLimitS = Math.min(second, project.rules.timeLimitS);
       return { ...project, rules: { ...project.rules, timeLimitS } };

@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { faultTexts } from "../texts/english/fault.ts";
 import { Budget } from "./budget.ts";
 import { clearlyWorse } from "./elimination.ts";
 import { byMean, byMoves, byPromise, byTime, type Entrant } from "./entrant.ts";
@@ -215,7 +216,7 @@ export class Race {
       if (answer.kind === "ran") {
         of.add(answer.batch);
         this.doneTrials += answer.batch.to - answer.batch.from;
-      } else of.fail(answer.kind === "failed" ? answer.reason : "no answer");
+      } else of.fail(answer.kind === "failed" ? answer.reason : faultTexts.noAnswer);
     };
     // However short the time: without a trial there is nothing to say.
     const isOver = () => this.#isHurried && this.doneTrials > 0;

@@ -1,5 +1,6 @@
 import { Container, Graphics } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
+import { drawingTexts as t } from "../texts/english/drawing.ts";
 import { dashes } from "./dashes.ts";
 import { label } from "./label.ts";
 import { emptyLayer } from "./layer.ts";
@@ -35,7 +36,7 @@ export class DoorwayScene {
       y: middle.y + oy * outPx + ty * sidePx,
     });
     lines.poly([at(1, 0), at(11, 7), at(11, -7)]).fill(palette.doorway);
-    const text = label("doorway", { colour: palette.doorway, sizePx: 13, bold: true });
+    const text = label(t.label.doorway, { colour: palette.doorway, sizePx: 13, bold: true });
     text.position.set(middle.x + ox * LABEL_OUT_PX, middle.y + oy * LABEL_OUT_PX);
     if (ox !== 0) text.rotation = -Math.PI / 2;
     this.layer.addChild(lines, text);

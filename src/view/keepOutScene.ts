@@ -1,5 +1,6 @@
 import { Container, Graphics } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
+import { drawingTexts as t } from "../texts/english/drawing.ts";
 import { hatch } from "./hatch.ts";
 import { label } from "./label.ts";
 import { emptyLayer } from "./layer.ts";
@@ -27,7 +28,7 @@ export class KeepOutScene {
       drawn.stroke({ width: 1.5, color: palette.keepOut });
       drawn.poly(corners).stroke({ width: 2, color: palette.keepOut, alignment: 1 });
       this.layer.addChild(drawn);
-      const text = label("keep-out", { colour: palette.ink, sizePx: 11, halo: palette.floor });
+      const text = label(t.label.keepOut, { colour: palette.ink, sizePx: 11, halo: palette.floor });
       text.position.set(viewport.x(xMm + widthMm / 2), viewport.y(yMm + heightMm / 2));
       if (text.width > viewport.px(widthMm) && heightMm > widthMm) text.rotation = -Math.PI / 2;
       const roomPx = viewport.px(Math.max(widthMm, heightMm));

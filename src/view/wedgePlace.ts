@@ -1,5 +1,7 @@
 import type { PointMm, Wedge, Zone } from "../model/zone.ts";
 import { isRight, isUpper } from "../motion/obstacles.ts";
+import { drawingTexts } from "../texts/english/drawing.ts";
+import { plain } from "../texts/numbers.ts";
 
 /** The wedge's triangle in the zone frame. */
 export interface WedgePlace {
@@ -61,21 +63,21 @@ export function heightLinesMm(wedge: Wedge, depthMm: number, count: number): rea
 
 /** The wedge's shape in plain words, heights included. */
 export function wedgeWords(wedge: Wedge): string {
-  const lip = wedge.lipMm > 0 ? `${millimetres(wedge.lipMm)} lip, ` : "";
+  const t = drawingTexts.profile;
+  const lip = wedge.lipMm > 0 ? t.lip(millimetres(wedge.lipMm)) : "";
+  const end = millimetres(wedge.riseMm);
   switch (wedge.profile) {
     case "flat":
-      return "flat mark on the floor";
+      return t.flat;
     case "ramp":
-      return `${lip}rises to ${millimetres(wedge.riseMm)}`;
     case "shelf":
-      return `${lip}rises to ${millimetres(wedge.riseMm)}, then level`;
     case "tray":
-      return `${lip}falls to ${millimetres(wedge.riseMm)}`;
+      return t[wedge.profile](lip, end);
     default:
       return wedge.profile satisfies never;
   }
 }
 
 function millimetres(lengthMm: number): string {
-  return `${Math.round(lengthMm * 10) / 10} mm`;
+  return `${plain(Math.round(lengthMm * 10) / 10)} mm`;
 }

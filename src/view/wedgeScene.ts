@@ -1,6 +1,7 @@
 import { Container, Graphics, type Text } from "pixi.js";
 import type { PointMm, Zone } from "../model/zone.ts";
 import { isRight, isUpper } from "../motion/obstacles.ts";
+import { drawingTexts as t } from "../texts/english/drawing.ts";
 import { chord, hatch } from "./hatch.ts";
 import { label } from "./label.ts";
 import { emptyLayer } from "./layer.ts";
@@ -42,7 +43,7 @@ export class WedgeScene {
   #text(zone: Zone, place: WedgePlace, viewport: Viewport, palette: Palette): void {
     const style = { colour: palette.ink, halo: palette.wedge };
     const small = viewport.px(zone.wedge.legXMm) < 90;
-    const name = label("wedge", { ...style, sizePx: small ? 11.5 : 14, bold: true });
+    const name = label(t.label.wedge, { ...style, sizePx: small ? 11.5 : 14, bold: true });
     const details = wedgeWords(zone.wedge)
       .split(/(?<=,) /)
       .map((words) => label(words, { ...style, sizePx: 11.5 }));

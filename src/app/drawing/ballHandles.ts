@@ -1,16 +1,21 @@
 import type { PointMm } from "../../model/zone.ts";
 import { millimetresWords } from "../../report/lengthWords.ts";
+import { drawingTexts as t } from "../../texts/english/drawing.ts";
 import type { Draft } from "../project/draft.svelte.ts";
 import { readForm } from "../project/draft.svelte.ts";
 import { withValue } from "../project/form.ts";
 import type { Workbench } from "../state/workbench.svelte.ts";
 import type { Handle } from "./handle.ts";
 
+export function ballWords(ball: number, { xMm, yMm }: PointMm): string {
+  return t.at(t.ball(ball + 1), millimetresWords(xMm), millimetresWords(yMm));
+}
+
 /** The balls of a run at its start; each can be laid elsewhere. */
 export function ballHandles(placement: readonly PointMm[]): readonly Handle[] {
   return placement.map((at, ball) => ({
     id: `run-ball-${ball}`,
-    words: `Ball ${ball + 1}, ${millimetresWords(at.xMm)} from the left, ${millimetresWords(at.yMm)} up`,
+    words: ballWords(ball, at),
     at,
     axis: "both",
     look: "ghost",
@@ -28,7 +33,7 @@ export function layingTable(bench: Workbench, draft: Draft): Pick<Draft, "tryCha
       const read = readForm(change(draft.form));
       if (!read.ok) return false;
       const { project } = read.value;
-      void bench.runs.lay({ project, seed: bench.runs.seed, words: "The balls were laid by hand." });
+      void bench.runs.lay({ project, seed: bench.runs.seed, words: t.byHand });
       return true;
     },
   };

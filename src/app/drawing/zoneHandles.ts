@@ -2,9 +2,12 @@ import type { Project } from "../../model/project.ts";
 import type { Corner, PointMm, RectMm, Zone } from "../../model/zone.ts";
 import { isRight, isUpper } from "../../motion/obstacles.ts";
 import { millimetresWords } from "../../report/lengthWords.ts";
+import { drawingTexts as t } from "../../texts/english/drawing.ts";
+import { moveTexts } from "../../texts/english/move.ts";
 import { doorwayEnds, wallPoint } from "../../view/wallBand.ts";
 import { wedgePlace } from "../../view/wedgePlace.ts";
 import { type Form, withValue } from "../project/form.ts";
+import { ballWords } from "./ballHandles.ts";
 import type { Handle } from "./handle.ts";
 
 /** All that can be dragged of a zone: walls, doorway, wedge, keep-outs, forbidden regions, fixed balls. */
@@ -14,9 +17,9 @@ export function zoneHandles({ zone, rules }: Project): readonly Handle[] {
     ...wallHandles(zone),
     ...doorwayHandles(zone),
     ...wedgeHandles(zone),
-    ...zone.keepOuts.flatMap((rect, i) => rectHandles(rect, `zone.keepOuts[${i}]`, `Keep-out ${i + 1}`)),
+    ...zone.keepOuts.flatMap((rect, i) => rectHandles(rect, `zone.keepOuts[${i}]`, t.keepOut(i + 1))),
     ...(layout.kind === "random" ? layout.forbidden : []).flatMap((rect, i) =>
-      rectHandles(rect, `rules.layout.forbidden[${i}]`, `Region ${i + 1} without balls`),
+      rectHandles(rect, `rules.layout.forbidden[${i}]`, t.region(i + 1)),
     ),
     ...(layout.kind === "fixed" ? layout.positions : []).map((at, i) => ballHandle(at, i)),
   ];
@@ -31,7 +34,7 @@ function wallHandles(zone: Zone): readonly Handle[] {
   return [
     {
       id: "right-wall",
-      words: `Right wall, ${millimetresWords(widthMm)} from the left one`,
+      words: t.rightWall(millimetresWords(widthMm)),
       at: { xMm: widthMm, yMm: heightMm / 2 },
       axis: "x",
       look: "grip",
@@ -39,7 +42,7 @@ function wallHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "upper-wall",
-      words: `Upper wall, ${millimetresWords(heightMm)} from the lower one`,
+      words: t.upperWall(millimetresWords(heightMm)),
       at: { xMm: widthMm / 2, yMm: heightMm },
       axis: "y",
       look: "grip",
@@ -60,7 +63,7 @@ function doorwayHandles(zone: Zone): readonly Handle[] {
   return [
     {
       id: "doorway",
-      words: `Doorway, its middle ${millimetresWords(centreMm)} along the ${wall} wall`,
+      words: t.doorway[wall](millimetresWords(centreMm)),
       at: wallPoint(zone, wall, centreMm),
       axis,
       look: "body",
@@ -68,7 +71,7 @@ function doorwayHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "doorway-start",
-      words: `First post of the doorway, ${millimetresWords(widthMm)} wide`,
+      words: t.firstPost(millimetresWords(widthMm)),
       at: start,
       axis,
       look: "grip",
@@ -76,7 +79,7 @@ function doorwayHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "doorway-end",
-      words: `Second post of the doorway, ${millimetresWords(widthMm)} wide`,
+      words: t.secondPost(millimetresWords(widthMm)),
       at: end,
       axis,
       look: "grip",
@@ -91,7 +94,7 @@ function wedgeHandles(zone: Zone): readonly Handle[] {
   return [
     {
       id: "wedge-x",
-      words: `Wedge along the ${isUpper(corner) ? "upper" : "lower"} wall, ${millimetresWords(legXMm)}`,
+      words: t.wedgeAlong[isUpper(corner) ? "top" : "bottom"](millimetresWords(legXMm)),
       at: place.onX,
       axis: "x",
       look: "grip",
@@ -100,7 +103,7 @@ function wedgeHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "wedge-y",
-      words: `Wedge along the ${isRight(corner) ? "right" : "left"} wall, ${millimetresWords(legYMm)}`,
+      words: t.wedgeAlong[isRight(corner) ? "right" : "left"](millimetresWords(legYMm)),
       at: place.onY,
       axis: "y",
       look: "grip",
@@ -109,7 +112,7 @@ function wedgeHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "wedge",
-      words: `Wedge, in the ${corner.replace("-", " ")} corner`,
+      words: t.wedge(moveTexts.corners[corner]),
       at: middleOf([place.corner, place.onX, place.onY]),
       axis: "both",
       look: "body",
@@ -134,7 +137,7 @@ function rectHandles(rect: RectMm, path: string, name: string): readonly Handle[
   return [
     {
       id: path,
-      words: `${name}, ${millimetresWords(xMm)} from the left, ${millimetresWords(yMm)} up`,
+      words: t.at(name, millimetresWords(xMm), millimetresWords(yMm)),
       at: { xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2 },
       axis: "both",
       look: "body",
@@ -143,7 +146,7 @@ function rectHandles(rect: RectMm, path: string, name: string): readonly Handle[
     },
     {
       id: `${path}-corner`,
-      words: `Upper right corner of ${name}, ${millimetresWords(widthMm)} by ${millimetresWords(heightMm)}`,
+      words: t.cornerOf(name, millimetresWords(widthMm), millimetresWords(heightMm)),
       at: { xMm: xMm + widthMm, yMm: yMm + heightMm },
       axis: "both",
       look: "grip",
@@ -156,7 +159,7 @@ function rectHandles(rect: RectMm, path: string, name: string): readonly Handle[
 function ballHandle(at: PointMm, ball: number): Handle {
   return {
     id: `ball-${ball}`,
-    words: `Ball ${ball + 1}, ${millimetresWords(at.xMm)} from the left, ${millimetresWords(at.yMm)} up`,
+    words: ballWords(ball, at),
     at,
     axis: "both",
     look: "body",

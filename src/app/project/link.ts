@@ -1,6 +1,7 @@
-import { describe } from "../../model/findings.ts";
 import type { Issue, Parsed } from "../../model/issue.ts";
 import { type ProjectFile, parseProjectFile } from "../../model/parse.ts";
+import { linkTexts as t } from "../../texts/english/link.ts";
+import { LINK_KEY } from "./linkKey.ts";
 
 /** What a link opens besides the project: a routine and one of its runs. */
 export interface Shown {
@@ -16,15 +17,10 @@ export interface Linked {
   readonly shown: Shown;
 }
 
-const KEY = "#w1=";
 /** Longest fragment read, characters, and the most it may unpack to, bytes: a bomb of zeros must not fill the memory. */
 const MAX_PACKED = 400_000;
 const MAX_TEXT_BYTES = 1_000_000;
 const MAX_RUN = 4_294_967_295;
-
-export function isLink(hash: string): boolean {
-  return hash.startsWith(KEY);
-}
 
 /** The fragment that carries a project and what is on show: deflated JSON in base64url. */
 export async function linkHash(text: string, shown: Shown): Promise<string> {
@@ -32,7 +28,7 @@ export async function linkHash(text: string, shown: Shown): Promise<string> {
   const packed = await collect(stream(bytes).pipeThrough(new CompressionStream("deflate-raw")), Infinity);
   let binary = "";
   for (const byte of packed) binary += String.fromCharCode(byte);
-  return KEY + btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+  return LINK_KEY + btoa(binary).replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
 }
 
 /** Reads a link's fragment, checked like any file. Never throws. */
@@ -40,7 +36,7 @@ export async function readLink(hash: string): Promise<Parsed<Linked>> {
   const content = await unpack(hash);
   if (typeof content === "string") return { ok: false, issues: [damaged(content)] };
   const { file, shown } = content as { file?: unknown; shown?: unknown };
-  if (typeof file !== "string") return { ok: false, issues: [damaged("It holds no project.")] };
+  if (typeof file !== "string") return { ok: false, issues: [damaged(t.holdsNone)] };
   const parsed = parseProjectFile(file);
   if (!parsed.ok) return parsed;
   const read = readShown(shown);
@@ -57,9 +53,14 @@ function readShown(value: unknown): Parsed<Shown> {
     const fits =
       typeof found === "number" && found >= 0 && found <= max && (!whole || Number.isInteger(found));
     if (fits) return found;
-    const got = typeof found === "number" ? String(found) : "no number";
-    const message = "The link names a run that cannot be.";
-    issues.push({ code: "bad-link", path: `shown.${key}`, message, got, expected: `0 to ${max}` });
+    const got = typeof found === "number" ? String(found) : t.noNumber;
+    issues.push({
+      code: "bad-link",
+      path: `shown.${key}`,
+      message: t.badRun,
+      got,
+      expected: t.range(max),
+    });
     return 0;
   };
   const routine = typeof shown.routine === "string" ? shown.routine.slice(0, 200) : "";
@@ -71,16 +72,16 @@ function readShown(value: unknown): Parsed<Shown> {
 
 /** The content, or a sentence about why there is none. */
 async function unpack(hash: string): Promise<object | string> {
-  if (hash.length > MAX_PACKED) return "It is longer than any link of this program.";
+  if (hash.length > MAX_PACKED) return t.tooLong;
   try {
-    const binary = atob(hash.slice(KEY.length).replaceAll("-", "+").replaceAll("_", "/"));
+    const binary = atob(hash.slice(LINK_KEY.length).replaceAll("-", "+").replaceAll("_", "/"));
     const packed = Uint8Array.from(binary, (char) => char.charCodeAt(0));
     const unpacked = stream(packed).pipeThrough(new DecompressionStream("deflate-raw"));
     const bytes = await collect(unpacked, MAX_TEXT_BYTES);
     const content: unknown = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
-    return typeof content === "object" && content !== null ? content : "It holds no project.";
+    return typeof content === "object" && content !== null ? content : t.holdsNone;
   } catch (reason) {
-    return reason instanceof TooLarge ? reason.message : "Part of it is missing or was changed on the way.";
+    return reason instanceof TooLarge ? reason.message : t.damaged;
   }
 }
 
@@ -98,7 +99,7 @@ async function collect(from: ReadableStream<Uint8Array>, maxBytes: number): Prom
     size += part.value.length;
     if (size > maxBytes) {
       await reader.cancel();
-      throw new TooLarge("It unpacks to more than any project holds.");
+      throw new TooLarge(t.tooLarge);
     }
     parts.push(part.value);
   }
@@ -115,8 +116,8 @@ function damaged(what: string): Issue {
   return {
     code: "bad-link",
     path: "",
-    message: `The link cannot be opened. ${what} Ask for it again, or for the project's file.`,
-    got: describe("the part of the address after #"),
-    expected: "a link made by this page",
+    message: t.badLink(what),
+    got: t.afterHash,
+    expected: t.aLink,
   };
 }

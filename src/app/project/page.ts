@@ -1,5 +1,7 @@
 import type { Issue } from "../../model/issue.ts";
 import { type ProjectFile, parseProjectFile } from "../../model/parse.ts";
+import { issueTexts } from "../../texts/english/issue.ts";
+import { storedTexts as t } from "../../texts/english/stored.ts";
 import type { Form } from "./form.ts";
 
 /** One project as the browser keeps it. */
@@ -22,10 +24,10 @@ export type ReadPage =
 
 /** Reads what the store holds under a key: another version, another program or a fault may have written it. */
 export function readPage(value: unknown): ReadPage {
-  if (!isPage(value)) return { ok: false, reason: "it is not what this program keeps there", issues: [] };
+  if (!isPage(value)) return { ok: false, reason: t.foreign, issues: [] };
   const file = parseProjectFile(value.text);
   if (file.ok) return { ok: true, page: value, file: file.value };
-  return { ok: false, reason: file.issues[0]?.message ?? "its file cannot be read", issues: file.issues };
+  return { ok: false, reason: file.issues[0]?.message ?? t.unreadable, issues: file.issues };
 }
 
 export function isPage(value: unknown): value is Page {
@@ -43,7 +45,7 @@ export function isPage(value: unknown): value is Page {
 
 /** A name nobody has yet: "Our gym", then "Our gym (2)". */
 export function freeName(wanted: string, taken: readonly string[]): string {
-  const bare = wanted.replace(/ \(\d+\)$/, "").trim() || "Project";
+  const bare = wanted.replace(/ \(\d+\)$/, "").trim() || issueTexts.unnamed.project;
   if (!taken.includes(wanted.trim()) && wanted.trim() !== "") return wanted.trim();
   for (let n = 2; ; n++) if (!taken.includes(`${bare} (${n})`)) return `${bare} (${n})`;
 }

@@ -1,4 +1,5 @@
 import type { ProjectFile } from "../../model/parse.ts";
+import { storedTexts as t } from "../../texts/english/stored.ts";
 import type { Form } from "./form.ts";
 import { freeName, isPage, type Page, readPage } from "./page.ts";
 import type { Store } from "./store.ts";
@@ -150,7 +151,7 @@ function asideOf(key: string, kept: unknown): Aside {
   };
   return {
     key,
-    name: typeof page.name === "string" ? page.name : "A project without a name",
+    name: typeof page.name === "string" ? page.name : t.noName,
     reason: typeof reason === "string" ? reason : "",
     text: typeof page.text === "string" ? page.text : plainText(value),
   };

@@ -2,7 +2,7 @@ import type { Routine } from "../../model/routine.ts";
 import { moveForFile } from "../../model/serialiseRoutines.ts";
 import type { Course } from "../../motion/course.ts";
 import { millimetresWords } from "../../report/lengthWords.ts";
-import { editMovesTexts } from "../../texts/english/editMoves.ts";
+import { drawingTexts } from "../../texts/english/drawing.ts";
 import type { Handle } from "../drawing/handle.ts";
 import { withValue } from "../project/form.ts";
 import { tidied, withEndAt } from "./reshape.ts";
@@ -27,7 +27,7 @@ export function pathHandles(
     return [
       {
         id: `move-${at}`,
-        words: editMovesTexts.end(at + 1, millimetresWords(last.to.xMm), millimetresWords(last.to.yMm)),
+        words: drawingTexts.end(at + 1, millimetresWords(last.to.xMm), millimetresWords(last.to.yMm)),
         at: last.to,
         axis: "both",
         look: "grip",

@@ -2,9 +2,10 @@ import type { Issue } from "../../model/issue.ts";
 import { type ProjectFile, parseProjectFile } from "../../model/parse.ts";
 import { serialiseProject } from "../../model/serialise.ts";
 import { noticeTexts } from "../../texts/english/notice.ts";
-import { DEFAULT_FIELD, SHIPPED_FIELDS } from "../fields.ts";
+import { DEFAULT_FIELD, fieldInWords, SHIPPED_FIELDS } from "../fields.ts";
 import { Draft } from "../project/draft.svelte.ts";
-import { isLink, readLink, type Shown } from "../project/link.ts";
+import type { Shown } from "../project/link.ts";
+import { isLink } from "../project/linkKey.ts";
 import { freeName, type Page } from "../project/page.ts";
 import type { Shelf, Writing } from "../project/shelf.svelte.ts";
 import { readTabSetting, writeTabSetting } from "./settings.ts";
@@ -65,7 +66,7 @@ export class Desk {
     if (!example) return;
     const read = parseProjectFile(await example.load());
     if (!read.ok) return this.#refuse(`${example.id}.json`, read.issues);
-    await this.#lay(read.value, null, example.id);
+    await this.#lay(fieldInWords(example.id, read.value), null, example.id);
     writeTabSetting("field", example.id);
   }
 
@@ -90,6 +91,7 @@ export class Desk {
 
   /** Whether it could be opened. The project is kept once someone changes it: a link may be opened many times. */
   async openLink(hash: string): Promise<boolean> {
+    const { readLink } = await import("../project/link.ts");
     const read = await readLink(hash);
     if (!read.ok) {
       this.#refuse(noticeTexts.theLink, read.issues);

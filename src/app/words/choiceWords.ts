@@ -1,44 +1,47 @@
+import type { BallKind } from "../../model/ball.ts";
 import { BALL_BUILDS, CORNERS, DELIVERED_RULES, WALLS, WEDGE_PROFILES } from "../../model/choices.ts";
-import { BALL_PRESETS, PRESET_IDS } from "../../model/presets.ts";
+import { PRESET_IDS, type PresetId } from "../../model/presets.ts";
+import type { DeliveredRule, Layout } from "../../model/rules.ts";
+import type { Corner, Wall, WedgeProfile } from "../../model/zone.ts";
+import { choiceTexts as t } from "../../texts/english/choice.ts";
+import { moveTexts } from "../../texts/english/move.ts";
+import { presetTexts } from "../../texts/english/preset.ts";
 import { wallWords } from "./fieldWords.ts";
 
-/** The words a file may hold where there is a choice, and how people are asked. */
-interface Option<T extends string> {
+/** A word that a file may hold where there is a choice, and how people are asked for it. */
+export interface Option<T extends string> {
   readonly value: T;
   readonly words: string;
 }
+
+type Options<T extends string> = readonly Option<T>[];
+
+const optionsOf = <T extends string>(values: readonly T[], words: (value: T) => string): Options<T> =>
+  values.map((value) => ({ value, words: words(value) }));
 
 function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-export const WALL_OPTIONS = WALLS.map((value) => ({ value, words: capital(wallWords(value)) }));
-export const CORNER_OPTIONS = CORNERS.map((value) => ({ value, words: capital(value.replace("-", " ")) }));
+export const wallOptions = (): Options<Wall> => optionsOf(WALLS, (wall) => capital(wallWords(wall)));
 
-const PROFILE_WORDS = {
-  flat: "A flat mark on the floor",
-  ramp: "A ramp that rises to the corner",
-  shelf: "A short ramp, then level",
-  tray: "A lip, then falling to the corner",
-} as const;
-export const PROFILE_OPTIONS = WEDGE_PROFILES.map((value) => ({ value, words: PROFILE_WORDS[value] }));
+export const cornerOptions = (): Options<Corner> =>
+  optionsOf(CORNERS, (corner) => capital(moveTexts.corners[corner]));
 
-const DELIVERED_WORDS = {
-  centre: "when its middle is over the wedge",
-  wholly: "when all of it is over the wedge",
-} as const;
-export const DELIVERED_OPTIONS = DELIVERED_RULES.map((value) => ({ value, words: DELIVERED_WORDS[value] }));
+export const profileOptions = (): Options<WedgeProfile> =>
+  optionsOf(WEDGE_PROFILES, (profile) => t.profile[profile]);
 
-const BUILD_WORDS = { solid: "solid", hollow: "hollow" } as const;
-export const BUILD_OPTIONS = BALL_BUILDS.map((value) => ({ value, words: BUILD_WORDS[value] }));
+export const deliveredOptions = (): Options<DeliveredRule> =>
+  optionsOf(DELIVERED_RULES, (rule) => t.delivered[rule]);
+
+export const buildOptions = (): Options<BallKind["build"]> =>
+  optionsOf(BALL_BUILDS, (build) => t.build[build]);
 
 /** A ball of one's own is one that carries no preset's name. */
-export const BALL_OPTIONS: readonly Option<string>[] = [
-  ...PRESET_IDS.map((value) => ({ value, words: BALL_PRESETS[value].name })),
-  { value: "own", words: "A ball of your own" },
+export const ballOptions = (): Options<PresetId | "own"> => [
+  ...optionsOf(PRESET_IDS, (preset) => presetTexts.balls[preset]),
+  { value: "own", words: t.ownBall },
 ];
 
-export const LAYOUT_OPTIONS: readonly Option<"random" | "fixed">[] = [
-  { value: "random", words: "at random, by a rule" },
-  { value: "fixed", words: "always on the same spots" },
-];
+export const layoutOptions = (): Options<Layout["kind"]> =>
+  optionsOf(["random", "fixed"], (kind) => t.layout[kind]);

@@ -1,3 +1,4 @@
+import { shownBallName } from "../../model/presetNames.ts";
 import type { Project } from "../../model/project.ts";
 import type { Wall } from "../../model/zone.ts";
 import { moveTexts } from "../../texts/english/move.ts";
@@ -11,7 +12,8 @@ export function wallWords(wall: Wall): string {
 /** "3 × Table-tennis ball (40 mm)", group by group. */
 export function ballsWords(project: Project): string {
   const groups = project.balls.map(
-    ({ count, kind }) => `${count} × ${kind.name} (${plain(Math.round(kind.diameterMm * 10) / 10)} mm)`,
+    ({ count, kind }) =>
+      `${count} × ${shownBallName(kind)} (${plain(Math.round(kind.diameterMm * 10) / 10)} mm)`,
   );
   return listed(groups);
 }

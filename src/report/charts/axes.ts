@@ -1,3 +1,4 @@
+import { plain } from "../../texts/numbers.ts";
 import { lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import type { Scale } from "./scale.ts";
 
@@ -26,7 +27,7 @@ export function axes(
         "faint",
         1,
       ),
-      textAt(leftPx - 8, y.at(tick) + TEXT_PX / 3, String(tick), "end", "soft"),
+      textAt(leftPx - 8, y.at(tick) + TEXT_PX / 3, plain(tick), "end", "soft"),
     ]),
     ...x.ticks.flatMap((tick): Shape[] => [
       lineOf(
@@ -37,7 +38,7 @@ export function axes(
         "soft",
         1,
       ),
-      textAt(x.at(tick), footPx + 20, String(tick), "middle", "soft"),
+      textAt(x.at(tick), footPx + 20, plain(tick), "middle", "soft"),
     ]),
     textAt(leftPx - 40, topPx - 12, titles.y, "start", "soft"),
     textAt(rightPx, footPx + 38, titles.x, "end", "soft"),

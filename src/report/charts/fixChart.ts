@@ -1,4 +1,5 @@
 import type { Fix } from "../../jobs/fixes.ts";
+import { chartTexts as t } from "../../texts/english/chart.ts";
 import { gainWords, signed } from "../fixWords.ts";
 import { type Drawing, fitted, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale } from "./scale.ts";
@@ -21,12 +22,15 @@ export function fixChart(fixes: readonly Fix[]): Drawing {
     6,
   );
   const rows = fixes.flatMap((fix, i) => rowOf(fix, TOP_PX + i * ROW_PX, x.at));
-  const told = fixes.map((fix) => `${fix.title} ${gainWords(fix.gain)}, ${fix.verdict}`);
+  const told = fixes.map(
+    (fix) =>
+      `${fix.title} ${gainWords(fix.gain)}, ${t.verdict[fix.verdict === "not told apart" ? "open" : fix.verdict]}`,
+  );
   return {
     widthPx: WIDTH_PX,
     heightPx: foot + FOOT_PX,
-    title: "What each change would bring",
-    description: fixes.length === 0 ? "No change was tried." : `${told.join("; ")}.`,
+    title: t.fixes,
+    description: fixes.length === 0 ? t.noFixes : `${told.join("; ")}.`,
     shapes: [
       ...x.ticks.flatMap((tick): Shape[] => [
         lineOf(
@@ -39,7 +43,7 @@ export function fixChart(fixes: readonly Fix[]): Drawing {
         ),
         textAt(x.at(tick), foot + 16, signed(tick), "middle", "soft"),
       ]),
-      textAt(WIDTH_PX - RIGHT_PX, foot + 36, "more or fewer of 100 runs with every ball home", "end", "soft"),
+      textAt(WIDTH_PX - RIGHT_PX, foot + 36, t.fixAxis, "end", "soft"),
       ...rows,
     ],
   };

@@ -1,4 +1,6 @@
 import type { LossCount } from "../../score/lossCounts.ts";
+import { chartTexts as t } from "../../texts/english/chart.ts";
+import { fixed } from "../../texts/numbers.ts";
 import { LOSS_REASONS } from "../../trial/outcome.ts";
 import { lossTitle } from "../lossWords.ts";
 import { type Drawing, type Shape, TEXT_PX, textAt } from "./drawing.ts";
@@ -28,25 +30,23 @@ export function lossChart(losses: readonly LossCount[], trials: number): Drawing
     return [
       textAt(LABEL_PX - 10, text, title, "end"),
       { kind: "bar", xPx: LABEL_PX, yPx, widthPx: x.at(balls) - LABEL_PX, heightPx: BAR_PX, fill: "hatched" },
-      textAt(x.at(balls) + 8, text, `${balls} (${perRun(balls, trials)} a run)`, "start"),
+      textAt(x.at(balls) + 8, text, t.lossesARun(balls, perRun(balls, trials)), "start"),
     ];
   });
   const words = rows.map(({ title, balls }) => `${title} ${balls}`).join(", ");
   return {
     widthPx: WIDTH_PX,
     heightPx: TOP_PX + Math.max(1, rows.length) * ROW_PX,
-    title: "Why balls were lost",
-    description:
-      rows.length === 0 ? `No ball was lost in ${trials} runs.` : `Balls lost in ${trials} runs: ${words}.`,
+    title: t.losses,
+    description: rows.length === 0 ? t.noLoss(trials) : t.lossesOf(trials, words),
     shapes: rows.length === 0 ? [nothing(trials)] : shapes,
   };
 }
 
 function perRun(balls: number, trials: number): string {
-  return trials === 0 ? "0" : (balls / trials).toFixed(2);
+  return trials === 0 ? "0" : fixed(balls / trials, 2);
 }
 
 function nothing(trials: number): Shape {
-  const text = `No ball was lost in ${trials} runs.`;
-  return textAt(WIDTH_PX / 2, TOP_PX + TEXT_PX, text, "middle");
+  return textAt(WIDTH_PX / 2, TOP_PX + TEXT_PX, t.noLoss(trials), "middle");
 }

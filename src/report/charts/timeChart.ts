@@ -1,4 +1,5 @@
 import type { StopAdvice, TimeToHome } from "../../score/timeToHome.ts";
+import { chartTexts as t } from "../../texts/english/chart.ts";
 import { outOf100 } from "../rateWords.ts";
 import { axes, type Plot } from "./axes.ts";
 import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
@@ -28,7 +29,7 @@ export function timeChart(time: TimeToHome, stop: StopAdvice): Drawing {
   const y = linearScale([0, 100], [HEIGHT_PX - BOTTOM_PX, TOP_PX]);
   const balls = time.curves.length;
   const stepped = time.curves.map((curve) => ({
-    label: curve.balls === balls ? (balls === 1 ? "the ball" : `all ${balls}`) : `${curve.balls} or more`,
+    label: curve.balls === balls ? t.allBalls(balls) : t.someBalls(curve.balls),
     dashes: DASHES[balls - curve.balls] ?? [2, 2],
     shares: curve.shareFrac,
   }));
@@ -45,13 +46,9 @@ export function timeChart(time: TimeToHome, stop: StopAdvice): Drawing {
   return {
     widthPx: WIDTH_PX,
     heightPx: HEIGHT_PX,
-    title: "How soon the balls are home",
+    title: t.time,
     description: describe(time, stop),
-    shapes: [
-      ...axes(PLOT, x, y, { x: "seconds since the start", y: "runs of 100" }),
-      ...curves,
-      ...stopMark(stop, x),
-    ],
+    shapes: [...axes(PLOT, x, y, { x: t.timeAxis, y: t.runsAxis }), ...curves, ...stopMark(stop, x)],
   };
 }
 
@@ -108,14 +105,13 @@ function stopMark({ best, savedS }: StopAdvice, x: Scale): readonly Shape[] {
       1.5,
       [2, 3],
     ),
-    textAt(at, TOP_PX - 12, `stop at ${best.timeS.toFixed(0)} s`, "middle"),
+    textAt(at, TOP_PX - 12, t.stopAt(best.timeS.toFixed(0)), "middle"),
   ];
 }
 
 function describe({ curves, trials, timesS, bandFrac }: TimeToHome, { best }: StopAdvice): string {
-  const ends = curves.map(
-    ({ balls, shareFrac }) => `at least ${balls} home in ${outOf100(shareFrac.at(-1) ?? 0)} of 100 runs`,
-  );
-  const stop = best === null ? "" : ` The best moment to stop is at ${best.timeS.toFixed(0)} seconds.`;
-  return `By ${(timesS.at(-1) ?? 0).toFixed(0)} seconds: ${ends.join(", ")}. From ${trials} runs; the shares are known to within ${outOf100(bandFrac)} of 100.${stop}`;
+  const ends = curves.map(({ balls, shareFrac }) => t.homeIn(balls, outOf100(shareFrac.at(-1) ?? 0)));
+  const stop = best === null ? "" : t.bestStop(best.timeS.toFixed(0));
+  const endS = (timesS.at(-1) ?? 0).toFixed(0);
+  return t.timeInWords(endS, ends.join(", "), trials, outOf100(bandFrac)) + stop;
 }

@@ -1,4 +1,5 @@
 import type { Rate } from "../../num/interval.ts";
+import { chartTexts as t } from "../../texts/english/chart.ts";
 import { axes, type Plot } from "./axes.ts";
 import { type Drawing, lineOf, type Shape, textAt } from "./drawing.ts";
 import { linearScale, type Scale } from "./scale.ts";
@@ -59,10 +60,7 @@ export function tradeChart(facts: TradeFacts, trades: readonly Trade[]): TradeCh
     widthPx: WIDTH_PX,
     heightPx: HEIGHT_PX,
     title: facts.title,
-    description:
-      trades.length === 0
-        ? "Nothing is known yet."
-        : `From cheap to dear: ${trades.map(({ words }) => words).join("; ")}.`,
+    description: trades.length === 0 ? t.noTrades : t.trades(trades.map(({ words }) => words).join("; ")),
     shapes: [
       ...axes(PLOT, x, y, { x: facts.costTitle, y: facts.worthTitle }),
       ...(limit ? limitMark(limit, x) : []),

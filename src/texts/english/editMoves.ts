@@ -24,7 +24,6 @@ export const editMovesTexts = topic("editMoves", {
   throwAway: "Throw it away",
   itsMoves: "Its moves",
   openOne: "Open one to change it; the ends of its stretch can be dragged on the drawing.",
-  end: (move: number, left: string, up: string) => `End of move ${move}, ${left} from the left, ${up} up`,
   kinds: {
     drive: "Drive straight",
     turn: "Turn on the spot",

@@ -137,7 +137,4 @@ export const zoneStepTexts = topic("zoneStep", {
   homeAbout: "it matters when a ball is home",
   homeWhy:
     "The event’s own rules say this; a ball at the edge of the wedge is counted by one rule and not by the other.",
-  section: (words: string, depth: number) =>
-    `The wedge from the side, corner on the right: ${words}; ${depth} mm deep.`,
-  stretched: (times: number) => `Heights are drawn ${times} times too large.`,
 });

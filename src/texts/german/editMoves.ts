@@ -23,7 +23,6 @@ export const editMovesTexts: Catalogue["editMoves"] = {
   throwAway: "Wegwerfen",
   itsMoves: "Ihre Züge",
   openOne: "Öffnet einen, um ihn zu ändern; die Enden seiner Strecke lassen sich in der Zeichnung ziehen.",
-  end: (move, left, up) => `Ende von Zug ${move}, ${left} von links, ${up} von unten`,
   kinds: {
     drive: "Geradeaus fahren",
     turn: "Auf der Stelle drehen",

@@ -143,6 +143,4 @@ export const zoneStepTexts: Catalogue["zoneStep"] = {
   homeAbout: "es wichtig ist, wann ein Ball im Ziel ist",
   homeWhy:
     "Das sagen die Regeln der Veranstaltung; ein Ball am Rand des Keils zählt nach der einen Regel und nach der anderen nicht.",
-  section: (words, depth) => `Der Keil von der Seite, die Ecke rechts: ${words}; ${depth} mm tief.`,
-  stretched: (times) => `Höhen sind ${times}-mal zu groß gezeichnet.`,
 };

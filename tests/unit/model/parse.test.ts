@@ -172,7 +172,7 @@ describe("messages", () => {
     expect(messageOf((f) => (f.balls[0].massKg = 0))).toContain(
       "above 0 and up to 5 kg (left out: 0.0027 kg)",
     );
-    expect(messageOf((f) => (f.robot.entry.headingDeg = 270))).toContain("from -180 to 180°");
+    expect(messageOf((f) => (f.robot.entry.headingDeg = 270))).toContain("from −180 to 180°");
   });
 
   it("guess what was meant", () => {

@@ -1,0 +1,41 @@
+import type { Catalogue } from "../catalogue.ts";
+
+export const drawingTexts: Catalogue["drawing"] = {
+  handles: "Griffe in der Zeichnung",
+  keys: (coarse, fine) => `Pfeiltasten bewegen ihn um ${coarse} mm, mit Umschalt um ${fine} mm.`,
+  refused: "Dorthin geht es nicht.",
+  rightWall: (length) => `Rechte Wand, ${length} von der linken`,
+  upperWall: (length) => `Obere Wand, ${length} von der unteren`,
+  doorway: {
+    left: (length) => `Einfahrt, ihre Mitte bei ${length} an der linken Wand`,
+    right: (length) => `Einfahrt, ihre Mitte bei ${length} an der rechten Wand`,
+    bottom: (length) => `Einfahrt, ihre Mitte bei ${length} an der unteren Wand`,
+    top: (length) => `Einfahrt, ihre Mitte bei ${length} an der oberen Wand`,
+  },
+  firstPost: (width) => `Erster Pfosten der Einfahrt, ${width} breit`,
+  secondPost: (width) => `Zweiter Pfosten der Einfahrt, ${width} breit`,
+  wedgeAlong: {
+    left: (length) => `Keil an der linken Wand, ${length}`,
+    right: (length) => `Keil an der rechten Wand, ${length}`,
+    bottom: (length) => `Keil an der unteren Wand, ${length}`,
+    top: (length) => `Keil an der oberen Wand, ${length}`,
+  },
+  wedge: (corner) => `Keil, in der Ecke ${corner}`,
+  keepOut: (number) => `Sperrfläche ${number}`,
+  region: (number) => `Fläche ${number} ohne Bälle`,
+  ball: (number) => `Ball ${number}`,
+  at: (what, left, up) => `${what}, ${left} von links, ${up} von unten`,
+  cornerOf: (what, width, height) => `Obere rechte Ecke: ${what}, ${width} mal ${height}`,
+  end: (move, left, up) => `Ende von Zug ${move}, ${left} von links, ${up} von unten`,
+  byHand: "Die Bälle wurden von Hand hingelegt.",
+  label: { wedge: "Keil", doorway: "Einfahrt", keepOut: "Sperrfläche" },
+  section: (words, depth) => `Der Keil von der Seite, die Ecke rechts: ${words}; ${depth} mm tief.`,
+  stretched: (times) => `Höhen sind ${times}-mal zu groß gezeichnet.`,
+  profile: {
+    flat: "flach auf den Boden gemalt",
+    lip: (height) => `Kante ${height}, `,
+    ramp: (lip, height) => `${lip}steigt bis ${height}`,
+    shelf: (lip, height) => `${lip}steigt bis ${height}, dann eben`,
+    tray: (lip, height) => `${lip}fällt bis ${height}`,
+  },
+};

@@ -1,0 +1,28 @@
+import type { Catalogue } from "../catalogue.ts";
+
+export const jsonIssueTexts: Catalogue["jsonIssue"] = {
+  tooLarge: "Die Datei ist größer als 1 MB; eine Projektdatei hat ein paar kB. Ist es die richtige?",
+  place: (line, column) => `Zeile ${line}, Spalte ${column}`,
+  openText: "Ein Text endet nicht in seiner Zeile",
+  closingQuote: "ein schließendes Anführungszeichen (Zeilenumbrüche im Text schreibt man \\n)",
+  badEscape: "Ein umgekehrter Schrägstrich steht vor etwas, vor dem er nicht stehen kann",
+  escapes: (plain, coded) => `${plain} oder ${coded} mit vier hexadezimalen Ziffern`,
+  end: "das Ende der Datei",
+  afterEnd: "Nach dem Ende des Projekts steht noch etwas",
+  noValue: "Ein Wert fehlt oder ist nicht als JSON geschrieben",
+  aValue: (others) => `eine Zahl, ein Text in geraden Anführungszeichen, ${others}`,
+  noKey: "Ein Schlüssel fehlt",
+  aKey: "ein Schlüssel in geraden Anführungszeichen (kein Komma nach dem letzten Eintrag, keine Kommentare)",
+  noColon: (key) => `Der Doppelpunkt nach dem Schlüssel „${key}“ fehlt`,
+  noBrace: "Ein Komma oder die schließende geschweifte Klammer fehlt",
+  noBracket: "Ein Komma oder die schließende eckige Klammer fehlt",
+  or: (one, other) => `${one} oder ${other}`,
+  unsafeKey: "Dieser Schlüssel bedeutet in Programmen etwas Besonderes und wird abgelehnt; nehmt ihn heraus.",
+  theKey: (key) => `der Schlüssel „${key}“`,
+  noSuchKey: "kein solcher Schlüssel",
+  twice: "Dieser Schlüssel steht zweimal da; behaltet einen.",
+  theKeyTwice: (key) => `der Schlüssel „${key}“ zweimal`,
+  onceEach: "jeder Schlüssel einmal",
+  tooDeep: "Zu viele Listen und Objekte stecken ineinander",
+  moreLevels: (most) => `mehr als ${most} Ebenen`,
+};
