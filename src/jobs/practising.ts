@@ -1,9 +1,16 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { log } from "../num/elementary.ts";
 import { type Assessment, assess } from "../practice/assess.ts";
-import { DRIFT_FACTORS, type DriftFit, driftFitOf, type Outcome, scaledDrift } from "../practice/driftFit.ts";
-import { chanceOf, type Promised, successChance, worstOf } from "../practice/promise.ts";
+import {
+  type DriftFit,
+  driftFitOf,
+  driftPairs,
+  likelihoodOf,
+  type Outcome,
+  type PairLikelihood,
+  scaledDrift,
+} from "../practice/driftFit.ts";
+import { type Promised, successChance, worstOf } from "../practice/promise.ts";
 import { HARD_TRIED, hardCountOf, type Proposed } from "../practice/proposed.ts";
 import { type Placement, testPlacements } from "../practice/testPlacements.ts";
 import { withPlacement } from "../search/variant.ts";
@@ -28,7 +35,7 @@ export interface JudgeOptions extends JobOptions {
 export const PROMISE_RUNS = 300;
 export const FIT_RUNS = 60;
 /** Share of the work that promises are where drifts are tried afterwards. */
-const PROMISES_FRAC = 0.4;
+const PROMISES_FRAC = 0.25;
 
 /** As practice/proposed, the runs in the workers. */
 export async function proposePlacements(
@@ -88,19 +95,18 @@ async function fitInWorkers(
   outcomes: readonly Outcome[],
   options: JudgeOptions,
 ): Promise<DriftFit> {
-  const logLikelihoods: number[] = [];
-  for (const [n, factor] of DRIFT_FACTORS.entries()) {
-    const drift = scaledDrift(project.robot.drift, factor);
+  const found: PairLikelihood[] = [];
+  const pairs = driftPairs();
+  for (const [n, [straight, turn]] of pairs.entries()) {
+    const drift = scaledDrift(project.robot.drift, straight, turn);
     const drifting = { ...project, robot: { ...project.robot, drift } };
     const promised = await promises(workers, drifting, routine, outcomes, FIT_RUNS, {
       ...options,
-      onProgress: (frac) => options.onProgress?.((n + frac) / DRIFT_FACTORS.length),
+      onProgress: (frac) => options.onProgress?.((n + frac) / pairs.length),
     });
-    logLikelihoods.push(
-      outcomes.reduce((sum, { home }, i) => sum + log(chanceOf(promised[i] ?? NOTHING, home)), 0),
-    );
+    found.push(likelihoodOf(promised, outcomes));
   }
-  return driftFitOf(logLikelihoods);
+  return driftFitOf(found);
 }
 
 const NOTHING: Promised = { homeCounts: [], runs: 0 };

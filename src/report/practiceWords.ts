@@ -1,5 +1,5 @@
 import type { Assessment } from "../practice/assess.ts";
-import type { DriftFit } from "../practice/driftFit.ts";
+import type { DriftFit, FactorRange } from "../practice/driftFit.ts";
 import { verdictTexts } from "../texts/english/verdict.ts";
 import { fixed, plain } from "../texts/numbers.ts";
 import { outOf100, rangeWords } from "./rateWords.ts";
@@ -36,7 +36,14 @@ export function brierWords({ brier, brierExpected }: Assessment): string {
   return verdictTexts.brier(fixed(brier, 3), fixed(brierExpected, 3));
 }
 
-export function driftFitWords({ factor, low, high }: DriftFit): string {
-  const range = low === high ? "" : verdictTexts.possible(plain(low), plain(high));
-  return verdictTexts.drift(plain(factor), range);
+/** Which drift would explain the results, of straights and of turns, and whether the two can be told apart. */
+export function driftFitWords({ straight, turn, blame }: DriftFit): string {
+  if (blame === "none") return verdictTexts.blame.none;
+  const best = verdictTexts.drift(factorWords(straight), factorWords(turn));
+  return `${best} ${verdictTexts.blame[blame]}`;
+}
+
+function factorWords({ factor, low, high, openBelow, openAbove }: FactorRange): string {
+  const range = verdictTexts.possible(plain(low), plain(high), openBelow, openAbove);
+  return `${verdictTexts.times(plain(factor))}${range}`;
 }

@@ -15,7 +15,17 @@ export const verdictTexts = topic("verdict", {
   updated: (share: string, range: string) => `Success rate after these runs: ${share} of 100, ${range}.`,
   brier: (score: string, expected: string) =>
     `Brier score ${score} (0 is perfect; ${expected} is what right promises would get).`,
-  possible: (low: string, high: string) => ` (from ${low} to ${high} times is possible)`,
-  drift: (factor: string, range: string) =>
-    `A drift ${factor} times as large as in the project would explain these runs best${range}.`,
+  possible: (low: string, high: string, orLess: boolean, orMore: boolean) =>
+    ` (possible: ${low}${orLess ? " or less" : ""} to ${high}${orMore ? " or more" : ""})`,
+  times: (factor: string) => `${factor} times`,
+  drift: (straights: string, turns: string) =>
+    `These runs are explained best by straights that drift ${straights} and turns that drift ${turns} as much as in the project.`,
+  blame: {
+    straights: "Turns alone would not explain them: measure the straights again.",
+    turns: "Straights alone would not explain them: measure the turns again.",
+    both: "Neither straights nor turns alone would explain them: measure both again.",
+    either:
+      "Either alone would explain them, too: runs cannot tell straights from turns here, the tape measure can.",
+    none: "No other drift explains these runs clearly better than the project’s: look for another reason, such as the balls, the floor, or how the robot is placed at the start.",
+  },
 });

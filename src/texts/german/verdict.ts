@@ -14,7 +14,17 @@ export const verdictTexts: Catalogue["verdict"] = {
   updated: (share, range) => `Erfolgsquote nach diesen Läufen: ${share} von 100, ${range}.`,
   brier: (score, expected) =>
     `Brier-Wert ${score} (0 ist perfekt; ${expected} bekämen richtige Versprechen).`,
-  possible: (low, high) => ` (möglich sind ${low}- bis ${high}-mal)`,
-  drift: (factor, range) =>
-    `Am besten würde eine Abweichung, die ${factor}-mal so groß ist wie im Projekt, diese Läufe erklären${range}.`,
+  possible: (low, high, orLess, orMore) =>
+    ` (möglich: ${low}${orLess ? " oder weniger" : ""} bis ${high}${orMore ? " oder mehr" : ""})`,
+  times: (factor) => `${factor}-mal`,
+  drift: (straights, turns) =>
+    `Am besten erklären diese Läufe Geraden, die ${straights}, und Drehungen, die ${turns} so stark abweichen wie im Projekt.`,
+  blame: {
+    straights: "Drehungen allein würden sie nicht erklären: Messt die Geraden noch einmal.",
+    turns: "Geraden allein würden sie nicht erklären: Messt die Drehungen noch einmal.",
+    both: "Weder Geraden noch Drehungen allein würden sie erklären: Messt beide noch einmal.",
+    either:
+      "Auch eins von beiden allein würde sie erklären: Läufe können Geraden und Drehungen hier nicht unterscheiden, das Maßband kann es.",
+    none: "Keine andere Abweichung erklärt diese Läufe deutlich besser als die des Projekts: Sucht einen anderen Grund, etwa die Bälle, den Boden oder wie der Roboter am Anfang hingestellt wird.",
+  },
 };

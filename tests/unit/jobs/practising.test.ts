@@ -32,7 +32,7 @@ describe("practice in the workers", () => {
     const judged = await judgePractice(inlineWorkers("last"), project, routine, runs, options);
     expect(judged.assessment).toEqual(assessment);
     expect(judged.fit).toEqual(assessment.verdict === "worse" ? fit : null);
-    expect(done.at(-1)).toBeCloseTo(assessment.verdict === "worse" ? 1 : 0.4, 9);
+    expect(done.at(-1)).toBeCloseTo(assessment.verdict === "worse" ? 1 : 0.25, 9);
     expect([...done].sort((a, b) => a - b)).toEqual(done);
   });
 });

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkProject } from "../../../src/model/check.ts";
 import { generateRoutines } from "../../../src/plan/catalogue.ts";
-import { fitDrift, scaledDrift } from "../../../src/practice/driftFit.ts";
 import { readRuns, runHeadings, runTable } from "../../../src/practice/practiceRuns.ts";
 import { practicePlacements } from "../../../src/practice/proposed.ts";
 import { testPlacements } from "../../../src/practice/testPlacements.ts";
@@ -100,21 +99,5 @@ describe("a table of practice runs", () => {
     expect(issues.some((issue) => issue.startsWith("line 3"))).toBe(true);
     expect(issues).toContain("line 4 not-whole");
     expect(readRuns(head, project).ok).toBe(false);
-  });
-});
-
-describe("the drift that explains practice runs best", () => {
-  it("is found again where runs are made with a planted one", () => {
-    const drift = scaledDrift(project.robot.drift, 4);
-    const real = { ...project, robot: { ...project.robot, drift } };
-    const outcomes = testPlacements(project, 16, 1).map((placement, i) => ({
-      placement,
-      home: runTrial(compileTrial(real, routine, { placement }), 99, i).delivered.filter(Boolean).length,
-    }));
-    const { low, high, logLikelihoods } = fitDrift(project, routine, outcomes, { runs: 25, seed: 5 });
-    expect(low).toBeLessThanOrEqual(4);
-    expect(high).toBeGreaterThanOrEqual(4);
-    // The robot without drift is contradicted, or at least less likely than the planted one.
-    expect(logLikelihoods[6]).toBeGreaterThan(logLikelihoods[0] ?? 0);
   });
 });
