@@ -26,6 +26,9 @@ import { depthOf, lean, onSlope, pullAt, wedge } from "./wedge.kernel.ts";
 /** Slower impacts do not bounce, mm/s: the rebound would be under 0.3 mm high on any floor allowed. */
 export const NO_BOUNCE = 10;
 
+/** A floor that grips with more than the weight on it would hold any roll up: taken as nearly that. */
+const MOST_GRIP = 0.9;
+
 /**
  * The face that `strikeFace` strikes with: unit normal toward the ball, velocity, restitution, friction, and by how much the
  * face has turned since the middle of the time it pressed, rad: that long its push was along the normal it had then. In an array, since
@@ -53,7 +56,9 @@ export function strikeFace(i: number): number {
   if (slip > 0) {
     const most = face[5]! * jn;
     jt = Math.min((most * Math.abs(lateral)) / slip, (Math.abs(lateral) * k) / (1 + k));
-    jz = Math.min((most * Math.abs(vertical)) / slip, Math.abs(vertical) * k);
+    // What stops the roll must also stop what the floor gives to it meanwhile, of the weight pressed on it.
+    const stop = vertical > 0 ? k / (1 - Math.min(slideDecel[i]! / GRAVITY_MM_PER_S2, MOST_GRIP)) : k;
+    jz = Math.min((most * Math.abs(vertical)) / slip, Math.abs(vertical) * stop);
     if (lateral > 0) jt = -jt;
     if (vertical > 0) jz = -jz;
   }
@@ -126,20 +131,30 @@ function slopeGrip(i: number, nx: number, ny: number): number {
 /** Below this share the push would be more than ten times the floor's own pull: the ball is about to slide. */
 const LEAST_SHARE = 0.1;
 
-/** A downward impulse (over mass, mm/s) presses the ball on the floor: rolling resistance takes its share. */
+/**
+ * A downward impulse (over mass, mm/s) presses the ball on the floor: one that slides is gripped the more, by the floor's
+ * friction times the impulse until it rolls; of one that rolls the rolling resistance takes its share.
+ */
 function pressFloor(i: number, jz: number): void {
+  const slipX = vx[i]! - sx[i]!;
+  const slipY = vy[i]! - sy[i]!;
+  const slip = Math.sqrt(slipX * slipX + slipY * slipY);
+  if (slip > 0) {
+    const k = inertia[i]!;
+    const share = Math.min((slideDecel[i]! * jz) / (GRAVITY_MM_PER_S2 * slip), k / (1 + k));
+    vx[i]! -= share * slipX;
+    vy[i]! -= share * slipY;
+    sx[i]! += (share / k) * slipX;
+    sy[i]! += (share / k) * slipY;
+    return;
+  }
   const v = Math.sqrt(vx[i]! * vx[i]! + vy[i]! * vy[i]!);
   if (v === 0) return;
   const loss = Math.min(v, rollCoeff[i]! * jz);
-  const dx = (loss * vx[i]!) / v;
-  const dy = (loss * vy[i]!) / v;
-  vx[i]! -= dx;
-  vy[i]! -= dy;
-  const s = Math.sqrt(sx[i]! * sx[i]! + sy[i]! * sy[i]!);
-  if (s > loss) {
-    sx[i]! -= dx;
-    sy[i]! -= dy;
-  }
+  vx[i]! -= (loss * vx[i]!) / v;
+  vy[i]! -= (loss * vy[i]!) / v;
+  sx[i] = vx[i]!;
+  sy[i] = vy[i]!;
 }
 
 /**

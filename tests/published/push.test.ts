@@ -74,6 +74,36 @@ describe("a plate that drives a rolling ball steadily ahead", () => {
   });
 });
 
+/** How the roll of a ball grows, mm/s², that a plate pushes along before it rolls. */
+function spinUp(kind: Partial<BallKind>, friction: number, floorFrictionCoeff: number): number {
+  const start = { x: 500, y: 3000, headingRad: 0 };
+  const at = { x: start.x + REACH_MM, y: start.y, vx: SPEED_MM_PER_S, vy: 0, sx: 0, sy: 0 };
+  const project = startingAt(start, {
+    zone: { widthMm: 30_000, heightMm: 20_000 },
+    robot: { surface: { restitution: 0, frictionCoeff: friction } },
+    balls: [{ ...at, kind: { ...kind, floorFrictionCoeff, frictionCoeff: friction } }],
+  });
+  const rollAfter = (seconds: number, options: TrialOptions): number => {
+    const stretch = { sigma: 1, kappa: 0, length: SPEED_MM_PER_S * seconds, rate: SPEED_MM_PER_S };
+    return runInMotion(project, at, stretch, options).ball.sx;
+  };
+  // Not from the start: in the first step, of any length, nothing slips along the face yet.
+  return inTheLimit(1 / 8000, (options) => (rollAfter(0.04, options) - rollAfter(0.02, options)) / 0.02);
+}
+
+describe("a plate that drives a sliding ball ahead", () => {
+  // Derived, the same: N = μ_f·(mg + μN), and the roll grows at (1 − μ)·N/(k·m).
+  it.each([
+    ["solid", 0.3, 0.2],
+    ["solid", 0.6, 0.25],
+    ["hollow", 0.3, 0.25],
+  ] as const)("%s, μ %f, floor %f: the face's friction presses it on the floor", (build, friction, floor) => {
+    const push = (floor * 9810) / (1 - floor * friction);
+    const expected = ((1 - friction) * push) / (build === "solid" ? 0.4 : 2 / 3);
+    expect(spinUp({ build }, friction, floor) / expected).toBeCloseTo(1, 3);
+  });
+});
+
 /** The same plate drives a ball straight up a slope of tan θ 0.2 at an even pace, in the engine's own steps. */
 function pushedUp(kind: Partial<BallKind>, friction: number, seconds: number): BallState {
   const ramp = bigRamp(Math.atan(0.2));

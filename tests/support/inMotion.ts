@@ -7,7 +7,7 @@ import { compileTrial, type TrialOptions } from "../../src/trial/compile.ts";
 import { awake, runMove } from "../../src/trial/engine.kernel.ts";
 import { loadBalls, loadPlan } from "../../src/trial/load.kernel.ts";
 import { robot } from "../../src/trial/robot.kernel.ts";
-import { type BallState, routineOf, stateOf } from "./scene.ts";
+import { type BallState, routineOf, type SceneBall, stateOf } from "./scene.ts";
 
 /** Ramps so short that a move has its speed from the start. */
 const AT_ONCE = 1e9;
@@ -22,11 +22,11 @@ export interface Stretch {
 
 /**
  * Runs one stretch of even motion from the entry pose by the engine, the only ball of the project moving from the start
- * with velocity (vx, vy), rolling. Returns where it all is at the end.
+ * with velocity (vx, vy), rolling unless its roll (sx, sy) is given. Returns where it all is at the end.
  */
 export function runInMotion(
   project: Project,
-  ball: { readonly x: number; readonly y: number; readonly vx: number; readonly vy: number },
+  ball: SceneBall & { readonly vx: number; readonly vy: number },
   { sigma, kappa, length, rate }: Stretch,
   options: TrialOptions = {},
 ): { readonly ball: BallState; readonly pose: Pose } {
@@ -37,8 +37,10 @@ export function runInMotion(
   plan.planner.plan(xMm, yMm, Math.cos(headingRad), Math.sin(headingRad), headingRad, sigma, kappa, length);
   profile.set(length, rate, AT_ONCE);
   startMove(plan.planner, 0, 0, 1);
-  vx[0] = sx[0] = ball.vx;
-  vy[0] = sy[0] = ball.vy;
+  vx[0] = ball.vx;
+  vy[0] = ball.vy;
+  sx[0] = ball.sx ?? ball.vx;
+  sy[0] = ball.sy ?? ball.vy;
   settleMode(0);
   awake[0] = 1;
   runMove(plan.planner, profile.durationS, { stepBegins() {}, stepEnded() {}, jammed() {} });
