@@ -33,7 +33,12 @@ export function sheetFacts(project: Project, routine: Routine, trials = 12): She
     durationS: routineDurationS(project.robot.drive, routine.moves),
     practice: {
       assessment: assess(attempts),
-      fit: { factor: 2, low: 1, high: 4, logLikelihoods: [] },
+      fit: {
+        straight: { factor: 1, low: 0.5, high: 2, openBelow: true, openAbove: false },
+        turn: { factor: 2, low: 2, high: 4, openBelow: false, openAbove: true },
+        blame: "turns",
+        logLikelihoods: [],
+      },
     },
     evidence: {
       ...{ summary, failings, weakness },
