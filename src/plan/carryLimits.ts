@@ -1,11 +1,17 @@
 import { cagesBalls, hingedArms } from "../model/arms.ts";
 import { ballsOf, type Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
-import { nominalCourse } from "../motion/course.ts";
+import type { PointMm } from "../model/zone.ts";
+import { distanceToWedge } from "../model/zoneFrame.ts";
+import { type CoursePiece, nominalCourse } from "../motion/course.ts";
 import { setProfile } from "../motion/duration.ts";
+import type { Pose } from "../motion/pose.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
+import { Walker } from "../motion/walker.ts";
+import { cos, sin } from "../num/elementary.ts";
 import { brakingSpeed, type Carry, carryOf, curveRate, leastCurveMm, turnsOnSpot } from "./carry.ts";
-import { reachOf } from "./reach.ts";
+import { Gathering } from "./gathering.ts";
+import { type Reach, reachOf } from "./reach.ts";
 
 /** A move in which a ball in the pusher can be lost. */
 export interface CarryLimit {
@@ -28,17 +34,30 @@ const SHARE = 1e-6;
 
 /**
  * Every move in which a ball in the pusher can be lost, by the estimates of carry.ts (a ball rolls on while the robot brakes; it is
- * thrown outward in a turn; both must stay within 0.7 of the pusher's depth). A way that goes straight on meets its ball again, and
- * one against a wall is to bring it there; after reversing the pusher is empty; what closed arms cage cannot get out. A V
- * keeps its ball in wide curves only, and a plate in none.
+ * thrown outward in a turn; both must stay within 0.7 of the pusher's depth). The pusher may be full once it has been over a place where
+ * a ball may lie; a way that goes straight on meets its ball again, and one against a wall is to bring it there; after reversing it
+ * is empty; what closed arms cage cannot get out. A V keeps its ball in wide curves only, and a plate in none.
+ *
+ * @param places where the balls lie, if that is known
  */
-export function carryLimits(project: Project, moves: readonly Move[]): readonly CarryLimit[] {
+export function carryLimits(
+  project: Project,
+  moves: readonly Move[],
+  places?: readonly PointMm[],
+): readonly CarryLimit[] {
   const { robot } = project;
   const balls = ballsOf(project);
-  const carry = carryOf(reachOf(robot), robot.drive, balls);
+  const reach = reachOf(robot);
+  const carry = carryOf(reach, robot.drive, balls);
   const arms = hingedArms(robot);
   const cages = cagesBalls(robot, balls);
-  const { armsRad } = nominalCourse(project, moves);
+  const { armsRad, pieces } = nominalCourse(project, moves);
+  const gathering = new Gathering(project, reach, places);
+  const gathers = new Set<number>();
+  for (const piece of pieces) {
+    const move = moves[piece.move];
+    if (move !== undefined && isForward(move) && gathering.gathers(piece)) gathers.add(piece.move);
+  }
   const profile = new Trapezoid();
   const limits: CarryLimit[] = [];
   let holds = false;
@@ -46,8 +65,10 @@ export function carryLimits(project: Project, moves: readonly Move[]): readonly 
     const caged = cages && armsRad[index] === arms?.closedAngleRad;
     const peak = setProfile(robot.drive, move, profile).peak;
     const forward = isForward(move);
-    if (forward) holds = true;
+    if (gathers.has(index)) holds = true;
     const limit = holds && !caged ? limitOf(carry, move, peak, goesOn(moves, index)) : null;
+    const end = limit?.why === "brakes" ? poseAfter(pieces, index) : undefined;
+    if (end !== undefined && isLetGo(project, reach, end)) continue;
     if (limit !== null && limit.reached > limit.safe * (1 + SHARE)) limits.push({ move: index, ...limit });
     if (!forward && "distanceMm" in move && !caged) holds = false;
   }
@@ -80,6 +101,22 @@ function limitOf(carry: Carry, move: Move, peak: number, goesOn: boolean): Omit<
     default:
       return move satisfies never;
   }
+}
+
+function poseAfter(pieces: readonly CoursePiece[], index: number): Pose | undefined {
+  return pieces.findLast(({ move }) => move === index)?.to;
+}
+
+/** What runs on from here is meant to: onto the wedge, or against what is right ahead of the robot, and not past it. */
+function isLetGo(project: Project, { pusherFrontMm }: Reach, end: Pose): boolean {
+  const [c, s] = [cos(end.headingRad), sin(end.headingRad)];
+  const tips = { xMm: end.xMm + pusherFrontMm * c, yMm: end.yMm + pusherFrontMm * s };
+  if (distanceToWedge(project.zone, tips.xMm, tips.yMm) <= 0) return true;
+  const ballMm = ballsOf(project).reduce(
+    (least, ball) => Math.min(least, ball.diameterMm),
+    Number.POSITIVE_INFINITY,
+  );
+  return new Walker(project, end).freeWayMm(1) < ballMm;
 }
 
 function isForward(move: Move): boolean {

@@ -1,7 +1,7 @@
 import { patternTexts } from "../texts/english/pattern.ts";
 import { BOTH_FAR_WALLS, closingRuns } from "./closing.ts";
 import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
-import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
+import { curveMm, pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { bowRun, hookRun } from "./routes.ts";
 import type { Scene } from "./scene.ts";
@@ -82,7 +82,7 @@ export interface HookChoice {
 
 export function hook(scene: Scene, side: Side, insetMm: number, how: HookChoice): PushRun {
   const { squareUps, back, radius } = how;
-  return hookRun(scene, side, insetMm, radius * scene.reach.tipRadiusMm, {
+  return hookRun(scene, side, insetMm, curveMm(scene, radius), {
     squareUps: squareUps ? BOTH_FAR_WALLS : [],
     retreat: back ? "back" : "off",
   });

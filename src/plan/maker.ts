@@ -1,10 +1,13 @@
 import type { Project } from "../model/project.ts";
 import type { Move, Routine } from "../model/routine.ts";
+import type { PointMm } from "../model/zone.ts";
 import { patternTexts } from "../texts/english/pattern.ts";
 import { RoutineBuilder } from "./builder.ts";
 import { DIAL_NAMES, DIALS, type DialName, type Dials, dialValue } from "./dial.ts";
 import { listed, percent } from "./family.ts";
 import { type Frame, movesFromFrame, targetFrame } from "./frame.ts";
+import { startPlaces } from "./gathering.ts";
+import { gentleMoves } from "./gentle.ts";
 import { pushAlong } from "./pushRun.ts";
 import { idOf, type Recipe, recipeOf, usualSteps } from "./recipe.ts";
 import { type Scene, sceneOf } from "./scene.ts";
@@ -17,6 +20,8 @@ const LEAST_SHARE = 0.5;
 export class RoutineMaker {
   private readonly project: Project;
   private readonly frames = new Map<boolean, Frame>();
+  /** Where balls may lie. */
+  private readonly places = new Map<Frame, readonly PointMm[]>();
   /** By frame and berth: many variants share one. */
   private readonly scenes = new Map<string, Scene>();
 
@@ -38,7 +43,8 @@ export class RoutineMaker {
     const scene = this.sceneFor(variant.longFirst, dials.standOffMm ?? 0);
     const planned = plannedMoves(scene, recipe, dials);
     if (planned === null) return null;
-    const { moves, leftOut } = planned;
+    const { leftOut } = planned;
+    const moves = gentleMoves(scene.project, planned.moves, this.placesIn(scene.frame));
     const honest = leftOut > 0 ? patternTexts.without(leftOut) : "";
     const label = listed(
       variant.label,
@@ -53,6 +59,12 @@ export class RoutineMaker {
       params: { ...variant.params, ...turnedValues(recipe), speedFrac, ...(leftOut > 0 ? { leftOut } : {}) },
       moves: movesFromFrame(scene.frame, moves),
     };
+  }
+
+  private placesIn(frame: Frame): readonly PointMm[] {
+    const known = this.places.get(frame) ?? startPlaces(frame.project);
+    this.places.set(frame, known);
+    return known;
   }
 
   private sceneFor(longFirst: boolean, extraBerthMm: number): Scene {

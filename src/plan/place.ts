@@ -1,5 +1,6 @@
 import { PI } from "../model/units.ts";
 import type { PointMm } from "../model/zone.ts";
+import { leastCurveMm } from "./carry.ts";
 import type { Waypoint } from "./rounding.ts";
 import type { Scene } from "./scene.ts";
 
@@ -74,6 +75,15 @@ export function overhangMm(scene: Scene, side: Side, radiusMm: number): number {
   const outer = radiusMm + flankMm(scene, side);
   const { frontMm } = scene.reach;
   return Math.sqrt(outer * outer + frontMm * frontMm) - outer;
+}
+
+/** How much wider than the narrowest curve that keeps its ball (there at no speed at all) those of a V are. */
+const WIDER = 1.3;
+
+/** Radius of a curve with balls in the pusher, mm: so many tip radii, for a V at least what keeps them. */
+export function curveMm({ reach, carry }: Scene, tipRadii: number): number {
+  const least = carry.holds ? leastCurveMm(carry) : 0;
+  return Math.max(tipRadii * reach.tipRadiusMm, WIDER * least);
 }
 
 /** Point on the push line, `beforeMm` in front of the wedge's edge, `asideMm` to the left of a robot that faces it. */

@@ -30,7 +30,7 @@ const BEHIND_REACH = 2;
 /** Curves sharper than this are turned on the spot instead, mm. */
 const LEAST_RADIUS_MM = 40;
 /** Driven on slowly after a carried ball has come to rest ahead, so that it is surely back in the pusher, mm. */
-const CATCH_UP_MM = 40;
+export const CATCH_UP_MM = 40;
 
 /** A push that turns the robot by more than this has not ended against the wall but been turned away, rad. */
 const STEADY_RAD = 0.05;

@@ -1,7 +1,7 @@
 import { patternTexts } from "../texts/english/pattern.ts";
 import { cornerPushes } from "./closing.ts";
 import { coded, combinations, type Family, listed, type Variant } from "./family.ts";
-import { pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
+import { curveMm, pusherWidthMm, roundsToMiddle, type Side } from "./place.ts";
 import type { PushRun } from "./pushRun.ts";
 import { ringRun } from "./ring.ts";
 import { bowRun } from "./routes.ts";
@@ -78,7 +78,7 @@ export function rings(
   spacing = SPACING,
 ): readonly PushRun[] {
   const step = spacing * pusherWidthMm(scene);
-  const radiusMm = radius * scene.reach.tipRadiusMm;
+  const radiusMm = curveMm(scene, radius);
   return Array.from({ length: Math.max(0, to - from) }, (_, i) =>
     ringRun(scene, {
       side: choice.side,

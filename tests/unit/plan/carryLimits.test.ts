@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Move } from "../../../src/model/routine.ts";
+import { Walker } from "../../../src/motion/walker.ts";
 import { carryLimits } from "../../../src/plan/carryLimits.ts";
 import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { carryLines } from "../../../src/report/carryWords.ts";
@@ -51,14 +52,40 @@ describe("carrying limits", () => {
     );
   });
 
-  it("are kept by the patterns that carry: their curves are slow enough", () => {
+  it("leave out a turn with nothing in the pusher: where no ball lies, or where it has been already", () => {
+    const moves = [drive(300, 60), turn(1, 2), drive(100, 60)];
+    expect(carryLimits(arms, moves, [{ xMm: 700, yMm: 700 }])).toEqual([]);
+    expect(carryLimits(arms, moves, [{ xMm: 320, yMm: 180 }]).map(({ move }) => move)).toEqual([1]);
+    const again = [drive(300, 60), drive(-300, 60), drive(300, 60), turn(1, 2)];
+    expect(carryLimits(arms, again)).toEqual([]);
+  });
+
+  it("leave out a stop that lets the ball run on only to what is right ahead", () => {
+    const freeMm = new Walker(arms).freeWayMm(1);
+    const stopsBefore = (mm: number) => carryLimits(arms, [drive(freeMm - mm, 250)]).map(({ why }) => why);
+    expect(stopsBefore(200)).toEqual(["brakes"]);
+    expect(stopsBefore(20)).toEqual([]);
+  });
+
+  it("are kept by the patterns that carry: none of their moves is faster", () => {
     for (const name of ["usual-zone.json", "arm-robot.json"]) {
       const project = shippedProject(name);
-      const { moves = [] } = new RoutineMaker(project).make("herd-all-c0-v60") ?? {};
-      const arcs = carryLimits(project, moves).filter(({ move }) => moves[move]?.kind === "arc");
-      expect(moves.some(({ kind }) => kind === "arc")).toBe(true);
-      expect(arcs).toEqual([]);
+      const maker = new RoutineMaker(project);
+      for (const id of ["herd-all-c0-v60", "carry-long-s75-v100", "diag-s70-c2-b-v100"]) {
+        const { moves = [] } = maker.make(id) ?? {};
+        expect(moves.length).toBeGreaterThan(10);
+        expect(carryLimits(project, moves)).toEqual([]);
+      }
     }
+  });
+
+  it("make the curves of a V wide: hardly a turn is left that it would lose its ball in at any speed", () => {
+    const project = shippedProject("pillar-zone.json");
+    const { moves = [] } = new RoutineMaker(project).make("herd-all-c2-q-b-v60") ?? {};
+    const arcs = moves.flatMap((move) => (move.kind === "arc" && move.distanceMm > 0 ? [move] : []));
+    const lost = carryLimits(project, moves).filter(({ move }) => moves[move]?.kind === "arc");
+    expect(arcs.length).toBeGreaterThan(8);
+    expect(lost.length).toBeLessThan(3);
   });
 
   it("hold in the engine: the ball stays between the arms at the safe rate, and is lost at the fastest", () => {
