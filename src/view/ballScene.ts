@@ -5,11 +5,15 @@ import type { BallMark } from "./ballMark.ts";
 import { label } from "./label.ts";
 import { emptyLayer } from "./layer.ts";
 import { ballColour, type Palette } from "./palette.ts";
-import type { Viewport } from "./viewport.ts";
+import type { Taken } from "./pathLayout.ts";
+import type { PointPx, Viewport } from "./viewport.ts";
 
 /** A ball smaller than this carries its number beside it, pixels. */
 const NUMBER_INSIDE_PX = 15;
 const BADGE_PX = 7;
+const NUMBER_PX = 11;
+/** The disc of a move's number, and a gap. */
+const CLEAR_PX = 10;
 
 interface BallNode {
   readonly layer: Container;
@@ -46,9 +50,27 @@ export class BallScene {
   }
 }
 
+/** Where balls that lie so leave no room for other numbers: under a ball, and under its own number beside it. */
+export function takenBy(
+  balls: readonly BallKind[],
+  placement: readonly PointMm[],
+  viewport: Viewport,
+): readonly Taken[] {
+  return placement.flatMap((place, index) => {
+    const kind = balls[index];
+    if (!kind) return [];
+    const at = viewport.point(place);
+    const radius = radiusOf(kind, viewport);
+    const ball = { at, radiusPx: radius + CLEAR_PX };
+    if (isInside(radius)) return [ball];
+    const { x, y } = beside(radius);
+    return [ball, { at: { x: at.x + x, y: at.y + y }, radiusPx: NUMBER_PX / 2 + CLEAR_PX }];
+  });
+}
+
 function ballNode(kind: BallKind, index: number, viewport: Viewport, palette: Palette): BallNode {
   const layer = new Container();
-  const radius = Math.max(3, viewport.px(kind.diameterMm / 2));
+  const radius = radiusOf(kind, viewport);
   const disc = new Graphics();
   disc.circle(0, 0, radius).fill(ballColour(palette, index));
   disc.circle(0, 0, radius).stroke({ width: 1.5, color: palette.ink, alignment: 1 });
@@ -75,12 +97,24 @@ function badge(radius: number): Graphics {
   return node;
 }
 
+function radiusOf(kind: BallKind, viewport: Viewport): number {
+  return Math.max(3, viewport.px(kind.diameterMm / 2));
+}
+
+function isInside(radius: number): boolean {
+  return 2 * radius >= NUMBER_INSIDE_PX;
+}
+
+/** Middle of a number that stands beside its ball. */
+function beside(radius: number): PointPx {
+  return { x: -radius - 6, y: -radius - 4 };
+}
+
 function numberText(index: number, radius: number, palette: Palette): Text {
-  const inside = 2 * radius >= NUMBER_INSIDE_PX;
-  const style = inside
+  const style = isInside(radius)
     ? { colour: palette.ballInk, sizePx: Math.min(16, Math.max(10, radius * 1.05)), bold: true }
-    : { colour: palette.ink, sizePx: 11, bold: true, halo: palette.floor };
+    : { colour: palette.ink, sizePx: NUMBER_PX, bold: true, halo: palette.floor };
   const text = label(String(index + 1), style);
-  if (!inside) text.position.set(-radius - 6, -radius - 4);
+  if (!isInside(radius)) text.position.copyFrom(beside(radius));
   return text;
 }

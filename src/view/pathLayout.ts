@@ -34,7 +34,14 @@ export interface PathLayout {
   readonly turns: readonly PathTurn[];
   readonly strokes: readonly PathStroke[];
   readonly arrows: readonly PathArrow[];
-  readonly numbers: readonly PathNumber[];
+  /** Two numbers keep this far apart. */
+  readonly numberGapPx: number;
+}
+
+/** Where no number may be written: a ball lies there, or its own number. */
+export interface Taken {
+  readonly at: PointPx;
+  readonly radiusPx: number;
 }
 
 /** Shorter strokes get no arrow. */
@@ -47,14 +54,17 @@ const NUMBER_GAP_PX = 19;
 const NARROW_PX = 480;
 const NARROW_NUMBER_GAP_PX = 32;
 
-/** Lays out the planned way of a routine: strokes, arrows and the move numbers that fit. */
+/** Places along a stroke where its number may stand: the first, unless a ball lies there. */
+const NUMBER_ALONG = [0.36, 0.6, 0.2, 0.8];
+
+/** Lays out the planned way of a routine: strokes and arrows. */
 export function layOutPath(course: Course, viewport: Viewport): PathLayout {
   const strokes = course.pieces.map((piece) => strokeOf(piece, viewport));
   return {
     turns: course.pieces.flatMap((piece) => turnOf(piece, viewport)),
     strokes,
     arrows: strokes.flatMap(arrowsOf),
-    numbers: spreadNumbers(strokes, viewport.widthPx < NARROW_PX ? NARROW_NUMBER_GAP_PX : NUMBER_GAP_PX),
+    numberGapPx: viewport.widthPx < NARROW_PX ? NARROW_NUMBER_GAP_PX : NUMBER_GAP_PX,
   };
 }
 
@@ -95,19 +105,27 @@ function arrowsOf(stroke: PathStroke): PathArrow[] {
   }));
 }
 
-function spreadNumbers(strokes: readonly PathStroke[], gapPx: number): PathNumber[] {
+/** The move numbers that fit, clear of each other and of what is taken. */
+export function spreadNumbers(
+  { strokes, numberGapPx: gapPx }: Pick<PathLayout, "strokes" | "numberGapPx">,
+  taken: readonly Taken[] = [],
+): readonly PathNumber[] {
   const placed: PathNumber[] = [];
-  const place = (move: number, at: PointPx) => {
-    if (placed.some((other) => other.move === move || distance(other.at, at) < gapPx)) return;
+  const place = (move: number, places: readonly PointPx[]) => {
+    const at = places.find((each) => taken.every((other) => distance(other.at, each) >= other.radiusPx));
+    if (!at || placed.some((other) => other.move === move || distance(other.at, at) < gapPx)) return;
     placed.push({ move, at });
   };
   // Driven ways first: a number beside a line says more than one on a turning place.
   for (const stroke of strokes) {
-    if (stroke.lengthPx >= gapPx) place(stroke.move, along(stroke, 0.36 * stroke.lengthPx).at);
+    if (stroke.lengthPx < gapPx) continue;
+    place(
+      stroke.move,
+      NUMBER_ALONG.map((share) => along(stroke, share * stroke.lengthPx).at),
+    );
   }
   for (const stroke of strokes) {
-    const first = stroke.points[0];
-    if (first && stroke.lengthPx < gapPx) place(stroke.move, first);
+    if (stroke.lengthPx < gapPx) place(stroke.move, stroke.points.slice(0, 1));
   }
   return placed.sort((a, b) => a.move - b.move);
 }

@@ -4,7 +4,15 @@ import { dashes } from "./dashes.ts";
 import { label } from "./label.ts";
 import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
-import { layOutPath, type PathArrow, type PathLayout, type PathTurn } from "./pathLayout.ts";
+import {
+  layOutPath,
+  type PathArrow,
+  type PathLayout,
+  type PathNumber,
+  type PathTurn,
+  spreadNumbers,
+  type Taken,
+} from "./pathLayout.ts";
 import type { PointPx, Viewport } from "./viewport.ts";
 
 const DISC_PX = 8.5;
@@ -15,20 +23,22 @@ const MIN_TURN_PX = 24;
 export class PathScene {
   readonly layer = new Container();
   readonly #plan = new Container();
+  readonly #written = new Container();
   readonly #now = new Container();
   #layout: PathLayout | null = null;
+  #numbers: readonly PathNumber[] = [];
   #shownMove = -1;
   #turnRadiusPx = 0;
 
   constructor() {
-    this.layer.addChild(this.#plan, this.#now);
+    this.layer.addChild(this.#plan, this.#written, this.#now);
   }
 
   /** @param gaugeMm of the robot: a turn on the spot is drawn around it */
   draw(course: Course | null, gaugeMm: number, viewport: Viewport, palette: Palette): void {
-    emptyLayer(this.#plan);
-    emptyLayer(this.#now);
+    for (const part of [this.#plan, this.#written, this.#now]) emptyLayer(part);
     this.#shownMove = -1;
+    this.#numbers = [];
     this.#turnRadiusPx = Math.max(MIN_TURN_PX, viewport.px(gaugeMm));
     this.#layout = course ? layOutPath(course, viewport) : null;
     if (!this.#layout) return;
@@ -37,14 +47,21 @@ export class PathScene {
     lines.stroke({ width: 1.5, color: palette.path });
     for (const arrow of this.#layout.arrows) arrowHead(lines, arrow, 5.5);
     lines.fill(palette.path);
-    const { numbers } = this.#layout;
+    this.#plan.addChild(lines);
+  }
+
+  /** Writes the moves' numbers, clear of the balls. */
+  number(taken: readonly Taken[], palette: Palette): void {
+    emptyLayer(this.#written);
+    this.#shownMove = -1;
+    this.#numbers = this.#layout ? spreadNumbers(this.#layout, taken) : [];
+    if (this.#numbers.length === 0) return;
     const discs = new Graphics();
-    for (const { at } of numbers) discs.circle(at.x, at.y, DISC_PX);
+    for (const { at } of this.#numbers) discs.circle(at.x, at.y, DISC_PX);
     discs.fill(palette.paper).stroke({ width: 1, color: palette.path });
-    this.#plan.addChild(
-      lines,
+    this.#written.addChild(
       discs,
-      ...numbers.map(({ move, at }) => numberText(move, at, palette.inkSoft)),
+      ...this.#numbers.map(({ move, at }) => numberText(move, at, palette.inkSoft)),
     );
   }
 
@@ -64,7 +81,7 @@ export class PathScene {
     for (const turn of turns) arrowHead(lines, turnTip(turn, this.#turnRadiusPx), 8);
     for (const arrow of this.#layout.arrows) if (arrow.move === move) arrowHead(lines, arrow, 8);
     lines.fill(palette.pathNow);
-    const at = this.#layout.numbers.find((number) => number.move === move)?.at ?? first;
+    const at = this.#numbers.find((number) => number.move === move)?.at ?? first;
     const disc = new Graphics().circle(at.x, at.y, DISC_PX + 0.5).fill(palette.pathNow);
     this.#now.addChild(lines, disc, numberText(move, at, palette.paper));
   }

@@ -22,6 +22,7 @@ export class Surface {
   readonly canvas: HTMLCanvasElement;
   readonly #renderer: Renderer;
   readonly #root: Container;
+  #zoom = 1;
   #frame = 0;
 
   private constructor(renderer: Renderer, root: Container) {
@@ -43,7 +44,6 @@ export class Surface {
       skipExtensionImports: true,
       width: 1,
       height: 1,
-      autoDensity: true,
       antialias: true,
       backgroundAlpha: 0,
       resolution: globalThis.devicePixelRatio || 1,
@@ -51,10 +51,17 @@ export class Surface {
     return new Surface(renderer, root);
   }
 
-  /** CSS pixels. */
-  resize(widthPx: number, heightPx: number): void {
-    this.#renderer.resize(Math.max(1, widthPx), Math.max(1, heightPx), globalThis.devicePixelRatio || 1);
+  /** @param zoom CSS pixels to one of the scene's: how much larger everything is drawn. Sizes are CSS pixels. */
+  resize(widthPx: number, heightPx: number, zoom: number): void {
+    this.#zoom = zoom;
+    this.#fit(Math.max(1, widthPx), Math.max(1, heightPx), globalThis.devicePixelRatio || 1);
+    this.canvas.style.width = `${widthPx}px`;
+    this.canvas.style.height = `${heightPx}px`;
     this.request();
+  }
+
+  #fit(widthPx: number, heightPx: number, fineness: number): void {
+    this.#renderer.resize(widthPx / this.#zoom, heightPx / this.#zoom, fineness * this.#zoom);
   }
 
   /** Draws in the next frame; many requests, one drawing. */
@@ -74,11 +81,11 @@ export class Surface {
     fineness: number,
     take: (canvas: HTMLCanvasElement) => void,
   ): void {
-    this.#renderer.resize(widthPx, heightPx, fineness);
+    this.#fit(widthPx, heightPx, fineness);
     this.#renderer.render(this.#root);
     freeRetired();
     take(this.canvas);
-    this.resize(widthPx, heightPx);
+    this.resize(widthPx, heightPx, this.#zoom);
   }
 
   destroy(): void {

@@ -14,6 +14,15 @@ export interface MarginPx {
   readonly bottom: number;
 }
 
+/** A drawing whose shorter side is no longer than this is drawn as it is, CSS pixels. */
+const PLAIN_PX = 900;
+const MOST_ZOOM = 2.5;
+
+/** How much larger labels, lines and marks are drawn: with the drawing, on screens that nobody sits nearer to. */
+export function zoomOf(widthPx: number, heightPx: number): number {
+  return Math.min(MOST_ZOOM, Math.max(1, Math.min(widthPx, heightPx) / PLAIN_PX));
+}
+
 /**
  * Millimetres to pixels: the one place that knows the scale and that the screen's y runs down.
  * Everything else in view/ asks it.
@@ -69,4 +78,24 @@ export class Viewport {
   rotation(headingRad: number): number {
     return -headingRad;
   }
+}
+
+/**
+ * Viewports of a drawing that is zoomed by `zoomOf`.
+ *
+ * @param size of the drawing on the page, CSS pixels
+ * @param margin as it is without zoom
+ * @returns `scene` for what is drawn, in the scene's own pixels; `page` for what is laid over it, in CSS pixels
+ */
+export function zoomedViewports(
+  zone: Pick<Zone, "widthMm" | "heightMm">,
+  { widthPx, heightPx }: { readonly widthPx: number; readonly heightPx: number },
+  { left, right, top, bottom }: MarginPx,
+): { readonly scene: Viewport; readonly page: Viewport } {
+  const zoom = zoomOf(widthPx, heightPx);
+  const margin = { left: zoom * left, right: zoom * right, top: zoom * top, bottom: zoom * bottom };
+  return {
+    scene: new Viewport(zone, widthPx / zoom, heightPx / zoom, { left, right, top, bottom }),
+    page: new Viewport(zone, widthPx, heightPx, margin),
+  };
 }

@@ -7,7 +7,7 @@ import type { TrialOutcome } from "../trial/outcome.ts";
 import { armsAt, ballAt, moveAt, robotAt } from "../trial/playback.ts";
 import type { Recording } from "../trial/recording.ts";
 import { ballMark } from "./ballMark.ts";
-import { BallScene } from "./ballScene.ts";
+import { BallScene, takenBy } from "./ballScene.ts";
 import { DoorwayScene } from "./doorwayScene.ts";
 import { GhostScene } from "./ghostScene.ts";
 import { KeepOutScene } from "./keepOutScene.ts";
@@ -22,7 +22,7 @@ import { Surface } from "./surface.ts";
 import { SweptScene } from "./sweptScene.ts";
 import { TrailScene } from "./trailScene.ts";
 import { TroubleScene } from "./troubleScene.ts";
-import { Viewport } from "./viewport.ts";
+import { type Viewport, zoomedViewports, zoomOf } from "./viewport.ts";
 import { WedgeScene } from "./wedgeScene.ts";
 import type { ZoneMap } from "./zoneMap.ts";
 import { marginOf, ZoneScene } from "./zoneScene.ts";
@@ -110,18 +110,13 @@ export class ZoneView {
 
   resize(widthPx: number, heightPx: number): void {
     this.#size = { widthPx, heightPx };
-    this.#surface.resize(widthPx, heightPx);
+    this.#surface.resize(widthPx, heightPx, zoomOf(widthPx, heightPx));
     this.#redraw();
   }
 
-  /** Shows `take` the drawing with so many dots a CSS pixel, for paper. */
-  paint(
-    widthPx: number,
-    heightPx: number,
-    fineness: number,
-    take: (canvas: HTMLCanvasElement) => void,
-  ): void {
-    this.#surface.paint(widthPx, heightPx, fineness, take);
+  /** See `Surface.paint`. */
+  paint(...how: Parameters<Surface["paint"]>): void {
+    this.#surface.paint(...how);
   }
 
   setPalette(palette: Palette): void {
@@ -148,6 +143,7 @@ export class ZoneView {
   setRun(run: ViewRun | null): void {
     if (run === this.#run) return;
     this.#run = run;
+    this.#numberPath();
     this.#drawStart();
     this.#drawMoving();
   }
@@ -214,7 +210,7 @@ export class ZoneView {
     const { widthPx, heightPx } = this.#size;
     if (!this.#project || widthPx < 1 || heightPx < 1) return;
     const fitted = this.#heldZone ?? this.#project.zone;
-    const viewport = new Viewport(fitted, widthPx, heightPx, marginOf(fitted));
+    const { scene: viewport, page } = zoomedViewports(fitted, this.#size, marginOf(fitted));
     this.#viewport = viewport;
     for (const scene of [this.#zone, this.#wedge, this.#keepOuts, this.#doorway]) {
       scene.draw(this.#project.zone, viewport, this.#palette);
@@ -227,18 +223,25 @@ export class ZoneView {
     this.#ghosts.draw(this.#project, viewport, this.#palette);
     this.#drawStart();
     this.#drawMoving();
-    this.onViewport(viewport);
+    this.onViewport(page);
   }
 
   #drawRegion(viewport: Viewport): void {
-    if (this.#project && this.#samples)
-      this.#region.draw(this.#project, this.#samples, viewport, this.#palette);
-    else this.#region.clear();
+    if (!this.#project || !this.#samples) this.#region.clear();
+    else this.#region.draw(this.#project, this.#samples, viewport, this.#palette);
   }
 
   #drawPath(viewport: Viewport): void {
     if (!this.#project) return;
     this.#path.draw(this.#course, this.#project.robot.drive.gaugeMm, viewport, this.#palette);
+    this.#numberPath();
+  }
+
+  /** The balls lie where the run begins: no number of a move stands there. */
+  #numberPath(): void {
+    if (!this.#viewport || !this.#project) return;
+    const placement = this.#run?.outcome.placement ?? [];
+    this.#path.number(takenBy(ballsOf(this.#project), placement, this.#viewport), this.#palette);
   }
 
   #drawStart(): void {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Course, CoursePiece } from "../../../src/motion/course.ts";
-import { layOutPath } from "../../../src/view/pathLayout.ts";
+import { layOutPath, spreadNumbers } from "../../../src/view/pathLayout.ts";
 import { Viewport } from "../../../src/view/viewport.ts";
 
 const QUARTER = Math.PI / 2;
@@ -86,12 +86,27 @@ describe("the layout of a path", () => {
         to: pose(160 - (k % 2) * 60, 108 + 8 * k, 0),
       }),
     );
-    const { numbers } = layOutPath(courseOf(...zigzag), view);
+    const numbers = spreadNumbers(layOutPath(courseOf(...zigzag), view));
     expect(numbers.length).toBeGreaterThan(5);
     expect(new Set(numbers.map((each) => each.move)).size).toBe(numbers.length);
     for (const [i, a] of numbers.entries()) {
       for (const b of numbers.slice(i + 1)) {
         expect(Math.sqrt((a.at.x - b.at.x) ** 2 + (a.at.y - b.at.y) ** 2)).toBeGreaterThanOrEqual(19);
+      }
+    }
+  });
+
+  it("writes a number elsewhere along its way where a ball lies, and none on a turning place under one", () => {
+    const layout = layOutPath(courseOf(AHEAD, TURN), view);
+    const free = spreadNumbers(layout);
+    expect(free.map(({ move }) => move)).toEqual([0, 3]);
+    const taken = free.map(({ at }) => ({ at, radiusPx: 30 }));
+    const moved = spreadNumbers(layout, taken);
+    expect(moved.map(({ move }) => move)).toEqual([0]);
+    expect(moved[0]?.at.x).not.toBeCloseTo(free[0]?.at.x ?? 0, 0);
+    for (const { at } of moved) {
+      for (const { at: ball } of taken) {
+        expect(Math.sqrt((at.x - ball.x) ** 2 + (at.y - ball.y) ** 2)).toBeGreaterThanOrEqual(30);
       }
     }
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { Viewport } from "../../../src/view/viewport.ts";
+import { Viewport, zoomedViewports } from "../../../src/view/viewport.ts";
 
 const ZONE = { widthMm: 1200, heightMm: 900 };
 const MARGIN = { left: 30, right: 10, top: 20, bottom: 40 };
@@ -34,5 +34,23 @@ describe("the viewport", () => {
     const viewport = new Viewport(ZONE, 0, 0, MARGIN);
     expect(viewport.scalePxPerMm).toBeGreaterThan(0);
     expect(Number.isFinite(viewport.x(600))).toBe(true);
+  });
+
+  it("draws everything larger on a large screen, and lays what is on the page over it to the pixel", () => {
+    const size = { widthPx: 2000, heightPx: 1500 };
+    const { scene, page } = zoomedViewports(ZONE, size, MARGIN);
+    const zoom = size.widthPx / scene.widthPx;
+    // 1500 px where 900 are drawn as they are.
+    expect(zoom).toBeCloseTo(1500 / 900, 12);
+    for (const at of [
+      { xMm: 0, yMm: 0 },
+      { xMm: 1200, yMm: 900 },
+      { xMm: 431, yMm: 77 },
+    ]) {
+      expect(page.x(at.xMm)).toBeCloseTo(zoom * scene.x(at.xMm), 9);
+      expect(page.y(at.yMm)).toBeCloseTo(zoom * scene.y(at.yMm), 9);
+    }
+    const phone = zoomedViewports(ZONE, { widthPx: 340, heightPx: 300 }, MARGIN);
+    expect(phone.scene.scalePxPerMm).toBe(phone.page.scalePxPerMm);
   });
 });
