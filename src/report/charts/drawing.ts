@@ -62,6 +62,12 @@ export function fitted(text: string, widthPx: number): string {
   return text.length <= most ? text : `${text.slice(0, Math.max(1, most - 1)).trimEnd()}…`;
 }
 
+/** Words on one line, or on two about as long as each other where one has no room. */
+export function linesOf(text: string, widthPx: number): readonly string[] {
+  const at = text.indexOf(" ", text.length / 2);
+  return textWidthPx(text) <= widthPx || at < 0 ? [text] : [text.slice(0, at), text.slice(at + 1)];
+}
+
 /** A line, unbroken unless dashes are given. */
 export function lineOf(
   points: readonly (readonly [number, number])[],

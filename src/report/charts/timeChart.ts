@@ -1,69 +1,55 @@
 import type { StopAdvice, TimeToHome } from "../../score/timeToHome.ts";
 import { chartTexts as t } from "../../texts/english/chart.ts";
 import { outOf100 } from "../rateWords.ts";
-import { axes, type Plot } from "./axes.ts";
+import { axes, FULL_PX, markAt, type Plot, plotOf, ticksFor } from "./axes.ts";
 import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "./drawing.ts";
 import { linearScale, type Scale } from "./scale.ts";
+import { spacedOut } from "./spacedOut.ts";
 
-const WIDTH_PX = 640;
-const HEIGHT_PX = 340;
-const LEFT_PX = 52;
 /** Room for the curves' own labels. */
 const RIGHT_PX = 110;
-const TOP_PX = 30;
-const BOTTOM_PX = 44;
-const PLOT: Plot = {
-  leftPx: LEFT_PX,
-  rightPx: WIDTH_PX - RIGHT_PX,
-  topPx: TOP_PX,
-  footPx: HEIGHT_PX - BOTTOM_PX,
-};
 
 /** All balls: unbroken; fewer: ever shorter dashes. */
 const DASHES: readonly (readonly number[])[] = [[], [10, 4], [4, 4], [1.5, 4], [10, 3, 2, 3]];
 
-/** Share of runs with at least k balls home over time, each curve with its band, and the best moment to stop. */
-export function timeChart(time: TimeToHome, stop: StopAdvice): Drawing {
+/**
+ * Share of runs with at least k balls home over time, each curve with its band, and the best moment to stop.
+ *
+ * @param widthPx of the place it is shown in: labels keep their size
+ */
+export function timeChart(time: TimeToHome, stop: StopAdvice, widthPx = FULL_PX): Drawing {
   const endS = time.timesS.at(-1) ?? 1;
-  const x = linearScale([0, endS], [LEFT_PX, WIDTH_PX - RIGHT_PX], 6);
-  const y = linearScale([0, 100], [HEIGHT_PX - BOTTOM_PX, TOP_PX]);
+  const plot = plotOf(widthPx, RIGHT_PX);
+  const titles = { x: t.timeAxis, y: t.runsAxis };
+  const x = linearScale([0, endS], [plot.leftPx, plot.rightPx], ticksFor(plot));
+  const y = linearScale([0, 100], [plot.footPx, plot.topPx]);
   const balls = time.curves.length;
   const stepped = time.curves.map((curve) => ({
     label: curve.balls === balls ? t.allBalls(balls) : t.someBalls(curve.balls),
     dashes: DASHES[balls - curve.balls] ?? [2, 2],
     shares: curve.shareFrac,
   }));
-  const places = spacedOut(stepped.map(({ shares }) => y.at(100 * (shares.at(-1) ?? 0))));
+  const places = spacedOut(
+    stepped.map(({ shares }) => y.at(100 * (shares.at(-1) ?? 0))),
+    TEXT_PX + 2,
+    plot.footPx,
+  );
   const curves = stepped.flatMap((curve, i) => [
     ...curveOf(time, curve.shares, curve.dashes, x, y),
     textAt(
-      WIDTH_PX - RIGHT_PX + 8,
+      plot.rightPx + 8,
       (places[i] ?? 0) + TEXT_PX / 3,
       `${curve.label}: ${outOf100(curve.shares.at(-1) ?? 0)}`,
       "start",
     ),
   ]);
   return {
-    widthPx: WIDTH_PX,
-    heightPx: HEIGHT_PX,
+    widthPx,
+    heightPx: plot.heightPx,
     title: t.time,
     description: describe(time, stop),
-    shapes: [...axes(PLOT, x, y, { x: t.timeAxis, y: t.runsAxis }), ...curves, ...stopMark(stop, x)],
+    shapes: [...axes(plot, x, y, titles), ...curves, ...stopMark(stop, plot, x, titles.y)],
   };
-}
-
-/** Places as near as can be to where they should be, and far enough apart for their labels; given in falling or rising order. */
-function spacedOut(wanted: readonly number[]): readonly number[] {
-  const order = wanted.map((_, i) => i).sort((a, b) => (wanted[a] ?? 0) - (wanted[b] ?? 0));
-  const places = [...wanted];
-  let last = Number.NEGATIVE_INFINITY;
-  for (const i of order) {
-    last = Math.max(wanted[i] ?? 0, last + TEXT_PX + 2);
-    places[i] = last;
-  }
-  // Pushed below the chart's foot, the whole stack moves up.
-  const below = Math.max(0, last - (HEIGHT_PX - BOTTOM_PX));
-  return places.map((place) => place - below);
 }
 
 function pathOf(
@@ -92,21 +78,9 @@ function curveOf(
   ];
 }
 
-function stopMark({ best, savedS }: StopAdvice, x: Scale): readonly Shape[] {
+function stopMark({ best, savedS }: StopAdvice, plot: Plot, x: Scale, titleOfY: string): readonly Shape[] {
   if (best === null || savedS < 1) return [];
-  const at = x.at(best.timeS);
-  return [
-    lineOf(
-      [
-        [at, TOP_PX],
-        [at, HEIGHT_PX - BOTTOM_PX],
-      ],
-      "soft",
-      1.5,
-      [2, 3],
-    ),
-    textAt(at, TOP_PX - 12, t.stopAt(best.timeS.toFixed(0)), "middle"),
-  ];
+  return markAt(x.at(best.timeS), t.stopAt(best.timeS.toFixed(0)), plot, titleOfY);
 }
 
 function describe({ curves, trials, timesS, bandFrac }: TimeToHome, { best }: StopAdvice): string {

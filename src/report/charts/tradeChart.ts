@@ -1,22 +1,11 @@
 import type { Rate } from "../../num/interval.ts";
 import { chartTexts as t } from "../../texts/english/chart.ts";
-import { axes, type Plot } from "./axes.ts";
-import { type Drawing, lineOf, type Shape, textAt } from "./drawing.ts";
-import { linearScale, type Scale } from "./scale.ts";
+import { axes, FULL_PX, markAt, plotOf, ticksFor } from "./axes.ts";
+import { type Drawing, lineOf, type Shape } from "./drawing.ts";
+import { linearScale } from "./scale.ts";
 
-const WIDTH_PX = 640;
-const HEIGHT_PX = 320;
-const LEFT_PX = 52;
 const RIGHT_PX = 24;
-const TOP_PX = 30;
-const BOTTOM_PX = 44;
 const DOT_PX = 6;
-const PLOT: Plot = {
-  leftPx: LEFT_PX,
-  rightPx: WIDTH_PX - RIGHT_PX,
-  topPx: TOP_PX,
-  footPx: HEIGHT_PX - BOTTOM_PX,
-};
 
 /** One routine of a trade-off. */
 export interface Trade {
@@ -45,25 +34,30 @@ export interface TradeChart extends Drawing {
   readonly spots: readonly { readonly xPx: number; readonly yPx: number; readonly words: string }[];
 }
 
-/** What more of a cost buys: a stair from point to point, each with the line of its interval. Open dots have had few runs. */
-export function tradeChart(facts: TradeFacts, trades: readonly Trade[]): TradeChart {
+/**
+ * What more of a cost buys: a stair from point to point, each with the line of its interval. Open dots have had few runs.
+ *
+ * @param widthPx of the place it is shown in: labels keep their size
+ */
+export function tradeChart(facts: TradeFacts, trades: readonly Trade[], widthPx = FULL_PX): TradeChart {
   const { limit } = facts;
   const most = Math.max(1, limit?.cost ?? 0, ...trades.map(({ cost }) => cost));
-  const x = linearScale([0, 1.05 * most], [LEFT_PX, WIDTH_PX - RIGHT_PX], 6);
-  const y = linearScale([0, 100], [HEIGHT_PX - BOTTOM_PX, TOP_PX]);
+  const plot = plotOf(widthPx, RIGHT_PX);
+  const x = linearScale([0, 1.05 * most], [plot.leftPx, plot.rightPx], ticksFor(plot));
+  const y = linearScale([0, 100], [plot.footPx, plot.topPx]);
   const spots = trades.map(({ cost, figure, words }) => ({
     xPx: x.at(cost),
     yPx: y.at(100 * figure.value),
     words,
   }));
   return {
-    widthPx: WIDTH_PX,
-    heightPx: HEIGHT_PX,
+    widthPx,
+    heightPx: plot.heightPx,
     title: facts.title,
     description: trades.length === 0 ? t.noTrades : t.trades(trades.map(({ words }) => words).join("; ")),
     shapes: [
-      ...axes(PLOT, x, y, { x: facts.costTitle, y: facts.worthTitle }),
-      ...(limit ? limitMark(limit, x) : []),
+      ...axes(plot, x, y, { x: facts.costTitle, y: facts.worthTitle }),
+      ...(limit ? markAt(x.at(limit.cost), limit.words, plot, facts.worthTitle) : []),
       ...(trades.length > 1 ? [lineOf(stair(spots), "soft", 1.5, [5, 4])] : []),
       ...trades.flatMap(({ cost, figure, isFresh }): Shape[] => [
         lineOf(
@@ -93,20 +87,4 @@ function stair(spots: TradeChart["spots"]): (readonly [number, number])[] {
     const before = spots[i - 1];
     return before === undefined ? [[xPx, yPx] as const] : [[xPx, before.yPx] as const, [xPx, yPx] as const];
   });
-}
-
-function limitMark(limit: { readonly cost: number; readonly words: string }, x: Scale): readonly Shape[] {
-  const at = x.at(limit.cost);
-  return [
-    lineOf(
-      [
-        [at, TOP_PX],
-        [at, HEIGHT_PX - BOTTOM_PX],
-      ],
-      "soft",
-      1.5,
-      [2, 3],
-    ),
-    textAt(at, TOP_PX - 12, limit.words, "middle"),
-  ];
 }

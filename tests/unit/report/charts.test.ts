@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import type { Fix } from "../../../src/jobs/fixes.ts";
-import type { Drawing, Shape } from "../../../src/report/charts/drawing.ts";
+import { type Drawing, type Shape, TEXT_PX, textWidthPx } from "../../../src/report/charts/drawing.ts";
 import { fixChart } from "../../../src/report/charts/fixChart.ts";
 import { lossChart } from "../../../src/report/charts/lossChart.ts";
 import { linearScale } from "../../../src/report/charts/scale.ts";
+import { spacedOut } from "../../../src/report/charts/spacedOut.ts";
 import { svgOf } from "../../../src/report/charts/svg.ts";
 import { timeChart } from "../../../src/report/charts/timeChart.ts";
 import { tradeChart } from "../../../src/report/charts/tradeChart.ts";
@@ -42,13 +43,22 @@ const TRADES = [0.2, 0.5, 0.64].map((value, i) => ({
 }));
 const TRADE_FACTS = { title: "What less time costs", costTitle: "seconds", worthTitle: "runs of 100" };
 
+/** A telephone's width. */
+const NARROW_PX = 290;
+/** Most balls home early, and a stop so early that its name would stand on the title of y. */
+const early = { ...stop, best: stop.best && { ...stop.best, timeS: 1 } };
+const limit = { cost: 121, words: "time allowed" };
+
 const DRAWINGS: readonly (readonly [string, Drawing])[] = [
   ["time", timeChart(timeToHome(fates, 60), stop)],
+  ["time, narrow", timeChart(timeToHome(fates, 60), early, NARROW_PX)],
+  ["fixes, narrow", fixChart(FIXES, NARROW_PX)],
+  ["trades, narrow", tradeChart({ ...TRADE_FACTS, limit }, TRADES, NARROW_PX)],
   ["losses", lossChart(lossesByMove(fates), 4)],
   ["no losses", lossChart([], 4)],
   ["fixes", fixChart(FIXES)],
   ["no fixes", fixChart([])],
-  ["trades", tradeChart({ ...TRADE_FACTS, limit: { cost: 130, words: "time allowed" } }, TRADES)],
+  ["trades", tradeChart({ ...TRADE_FACTS, limit }, TRADES)],
   ["no trades", tradeChart(TRADE_FACTS, [])],
 ];
 
@@ -73,6 +83,13 @@ function cornersOf(shape: Shape): readonly (readonly [number, number])[] {
   }
 }
 
+/** About the room a text takes. */
+function boxOf({ xPx, yPx, text, anchor }: Extract<Shape, { kind: "text" }>) {
+  const width = textWidthPx(text);
+  const left = xPx - (anchor === "start" ? 0 : anchor === "end" ? width : width / 2);
+  return { text, left, right: left + width, top: yPx - 0.75 * TEXT_PX, foot: yPx + 0.2 * TEXT_PX };
+}
+
 describe.each(DRAWINGS)("the chart of %s", (name, drawing) => {
   test("stays on its sheet", () => {
     for (const [x, y] of drawing.shapes.flatMap(cornersOf)) {
@@ -80,6 +97,19 @@ describe.each(DRAWINGS)("the chart of %s", (name, drawing) => {
       expect(x).toBeLessThanOrEqual(drawing.widthPx);
       expect(y).toBeGreaterThanOrEqual(0);
       expect(y).toBeLessThanOrEqual(drawing.heightPx);
+    }
+  });
+
+  test("writes no label over another, nor over its edge", () => {
+    const labels = drawing.shapes.flatMap((shape) => (shape.kind === "text" ? [boxOf(shape)] : []));
+    expect(labels.length).toBeGreaterThan(0);
+    for (const [i, a] of labels.entries()) {
+      expect(a.left, a.text).toBeGreaterThanOrEqual(-1);
+      expect(a.right, a.text).toBeLessThanOrEqual(drawing.widthPx + 1);
+      for (const b of labels.slice(i + 1)) {
+        const apart = a.right <= b.left || b.right <= a.left || a.foot <= b.top || b.foot <= a.top;
+        expect(apart, `${a.text} | ${b.text}`).toBe(true);
+      }
     }
   });
 
@@ -135,6 +165,14 @@ describe("what the charts show", () => {
     ]);
     expect(of("fixes").description).toContain("a pusher 20 mm wider +9 of 100 runs (+6 to +12), helps");
     expect(svgOf(of("fixes"), "f")).toContain("slower &lt;&quot;&amp;&quot;&gt;");
+  });
+});
+
+describe("labels spaced out", () => {
+  test("move only where they would collide, and stay before the end", () => {
+    expect(spacedOut([10, 100, 40], 20, 200)).toEqual([10, 100, 40]);
+    expect(spacedOut([50, 50, 60], 20, 200)).toEqual([50, 70, 90]);
+    expect(spacedOut([195, 10, 198], 20, 200)).toEqual([180, 10, 200]);
   });
 });
 
