@@ -178,4 +178,4 @@ class Tried {
 }
 
 /** Key of the routine as it is, beside the ids of changes. */
-const AS_IS = "as it is";
+const AS_IS = "as-is";

@@ -46,7 +46,7 @@ export class JsonScanner {
     if (number !== undefined) return Number(number);
     const known = this.cursor.word(WORDS);
     if (known !== undefined) return known;
-    return this.cursor.fail(t.noValue, t.aValue(t.or("true, false, null, {", "[")));
+    return this.cursor.fail(t.noValue, t.aValue(t.or(["true", "false", "null", "{"].join(", "), "[")));
   }
 
   private object(path: string, depth: number): JsonValue {

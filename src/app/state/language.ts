@@ -20,6 +20,7 @@ export async function startLanguage(): Promise<void> {
   }
   document.documentElement.lang = spokenLanguage();
   document.title = shellTexts.pageTitle;
+  document.querySelector("meta[name=description]")?.setAttribute("content", shellTexts.pageDescription);
 }
 
 /**

@@ -6,6 +6,7 @@ import { entryPose } from "../../motion/entry.ts";
 import type { Pose } from "../../motion/pose.ts";
 import { wedgeStopsRobot } from "../../motion/surroundings.ts";
 import { atan2, cos, sin } from "../../num/elementary.ts";
+import { patternTexts } from "../../texts/english/pattern.ts";
 import { RoutineBuilder } from "../builder.ts";
 import { type Frame, movesFromFrame, targetFrame } from "../frame.ts";
 import { type Scene, sceneOf } from "../scene.ts";
@@ -162,8 +163,8 @@ export function sequenceRoutine(sequence: PushSequence): Routine {
   const count = sequence.trips.reduce((sum, trip) => sum + trip.balls.length, 0);
   return {
     id: "known-balls",
-    pattern: "All balls known",
-    label: `${count} in ${sequence.trips.length} ${sequence.trips.length === 1 ? "trip" : "trips"}`,
+    pattern: patternTexts.allKnown,
+    label: patternTexts.trips(count, sequence.trips.length),
     params: { balls: count, trips: sequence.trips.length },
     moves: sequence.moves,
   };

@@ -31,6 +31,8 @@ export const patternTexts = topic("pattern", {
     `looks around from ${places === 1 ? "one place" : `${places} places`} and fetches what it sees`,
   sweepsLeft: (isThen: boolean, tail: string) => `${isThen ? "then " : ""}sweeps what is left (${tail})`,
   squaresStart: "squares up at each lane's start",
+  allKnown: "All balls known",
+  trips: (balls: number, trips: number) => `${balls} in ${trips} ${trips === 1 ? "trip" : "trips"}`,
   names: {
     cage: "Gather, cage and carry",
     carried: "Lanes carried to the wedge",

@@ -8,6 +8,8 @@ export const shellTexts = topic("shell", {
   footer:
     "Everything is computed in this browser; nothing is sent anywhere. A model leaves things out: try the routine on your real floor before you trust it.",
   pageTitle: "Wedgeward: which routine brings every ball home?",
+  pageDescription:
+    "Describe a zone and a robot, see which routine brings every ball onto the wedge, and watch it run.",
   titles: {
     zone: "Zone",
     robot: "Robot",

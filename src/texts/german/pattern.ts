@@ -31,6 +31,8 @@ export const patternTexts: Catalogue["pattern"] = {
     `sieht sich von ${places === 1 ? "einer Stelle" : `${places} Stellen`} um und holt, was es sieht`,
   sweepsLeft: (isThen, tail) => `${isThen ? "dann " : ""}kehrt den Rest (${tail})`,
   squaresStart: "richtet sich am Anfang jeder Bahn aus",
+  allKnown: "Alle Bälle bekannt",
+  trips: (balls, trips) => `${balls} in ${trips} ${trips === 1 ? "Fahrt" : "Fahrten"}`,
   names: {
     cage: "Sammeln, einschließen, tragen",
     carried: "Bahnen, zum Keil getragen",

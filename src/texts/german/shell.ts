@@ -7,6 +7,8 @@ export const shellTexts: Catalogue["shell"] = {
   footer:
     "Alles wird in diesem Browser gerechnet, nichts wird irgendwohin geschickt. Ein Modell lässt manches weg: Probiert die Routine auf eurem echten Boden aus, bevor ihr ihr traut.",
   pageTitle: "Wedgeward: Welche Routine bringt jeden Ball ins Ziel?",
+  pageDescription:
+    "Gebt eine Zone und einen Roboter ein, seht, welche Routine jeden Ball auf den Keil bringt, und seht ihr zu.",
   titles: {
     zone: "Zone",
     robot: "Roboter",

@@ -5,6 +5,7 @@ import { shownBallName, shownSensorName } from "../../../src/model/presetNames.t
 import { BALL_PRESETS } from "../../../src/model/presets.ts";
 import { SENSOR_PRESETS, USUAL_NAMES } from "../../../src/model/sensorPresets.ts";
 import { serialiseProject } from "../../../src/model/serialise.ts";
+import { shellTexts } from "../../../src/texts/english/shell.ts";
 import { shippedTexts } from "../../../src/texts/english/shipped.ts";
 import { speak } from "../../../src/texts/language.ts";
 import { read, top } from "../../support/sourceCheck.ts";
@@ -28,6 +29,14 @@ describe("names of presets", () => {
   it("are in English those that files hold", () => {
     expect(names.filter(([kept, shown]) => kept !== shown)).toEqual([]);
     expect(names.length).toBeGreaterThan(15);
+  });
+});
+
+describe("the page before its program runs", () => {
+  it("has the title and the description that the texts have", () => {
+    const html = read("src/app/index.html");
+    expect(html).toContain(`<title>${shellTexts.pageTitle}</title>`);
+    expect(html).toContain(`content="${shellTexts.pageDescription}"`);
   });
 });
 
