@@ -24,6 +24,8 @@ export const POSTER_PX = { width: 900, height: 1200 } as const;
 const MARGIN_PX = 50;
 const PICTURE_TOP_PX = 190;
 const PICTURE_HEIGHT_PX = 700;
+/** Width of a letter of a wide serif face by its size, on average. */
+const LETTER_FRAC = 0.55;
 /** Characters of the routine's name on one line. */
 const LINE_LENGTH = 62;
 
@@ -32,6 +34,7 @@ export function poster({ project, routine, successRate, durationS, way, run }: P
   const { width, height } = POSTER_PX;
   const { zone } = project;
   const balls = ballsOf(project).length;
+  const range = t.bring(rangeWords(successRate));
   const picture = svgOf(zonePicture(project, way, zonePictureTexts.title), "way").replace(
     'width="100%"',
     `x="${MARGIN_PX}" y="${PICTURE_TOP_PX}" width="${width - 2 * MARGIN_PX}" height="${PICTURE_HEIGHT_PX}"`,
@@ -45,7 +48,7 @@ export function poster({ project, routine, successRate, durationS, way, run }: P
     ...linesOf(routine.label).map((text, i) => line(125 + 28 * i, 22, text)),
     picture,
     line(970, 64, t.rate(rateWords(successRate)), "bold"),
-    line(1015, 28, t.bring(rangeWords(successRate))),
+    line(1015, fittingPx(range, 28), range),
     line(
       1065,
       22,
@@ -58,6 +61,12 @@ export function poster({ project, routine, successRate, durationS, way, run }: P
     "</svg>",
     "",
   ].join("\n");
+}
+
+/** The size at which a text stays on the poster, at most as large as wished. */
+function fittingPx(text: string, mostPx: number): number {
+  const widthPx = POSTER_PX.width - 2 * MARGIN_PX;
+  return Math.min(mostPx, Math.floor(widthPx / (LETTER_FRAC * text.length)));
 }
 
 /** At most two lines, broken between words. */

@@ -23,9 +23,12 @@ export function rateWords(rate: Rate): string {
 
 /** "likely between 88 and 93"; the ends are rounded outward, so that the range never claims too much. */
 export function rangeWords(rate: Rate): string {
-  const low = Math.max(0, Math.floor(100 * rate.low));
-  const high = Math.min(100, Math.ceil(100 * rate.high));
-  return rateTexts.likely(low, high);
+  return rateTexts.likely(...rangeEnds(rate));
+}
+
+/** Both ends of 100. */
+export function rangeEnds(rate: Rate): readonly [low: number, high: number] {
+  return [Math.max(0, Math.floor(100 * rate.low)), Math.min(100, Math.ceil(100 * rate.high))];
 }
 
 /** "2.9 of 3 balls" */

@@ -8,7 +8,7 @@ import { fixed, plain } from "../../texts/numbers.ts";
 import { escaped, svgOf } from "../charts/svg.ts";
 import { timeChart } from "../charts/timeChart.ts";
 import { limits, limitsAdvice } from "../limits.ts";
-import { rangeWords, rateWords } from "../rateWords.ts";
+import { rangeEnds, rateWords } from "../rateWords.ts";
 import { stopWords } from "../weakWords.ts";
 import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
 import { trialCommand } from "./trialCommand.ts";
@@ -51,7 +51,7 @@ export function whyPart(facts: SheetFacts, { pages, audience }: SheetChoice): st
   const { durationS, routine, evidence } = facts;
   const { alternatives, summary } = evidence;
   const row = (label: string, rate: Rate, seconds: string): string =>
-    `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td class="range">${rangeWords(rate)}</td><td class="number">${seconds}</td></tr>`;
+    `<tr><td>${escaped(label)}</td><td class="number">${rateWords(rate)}</td><td class="range">${t.between(...rangeEnds(rate))}</td><td class="number">${seconds}</td></tr>`;
   const shown = alternatives.slice(0, ALTERNATIVE_ROWS[pages]);
   const left = alternatives.length - shown.length;
   const words = audience === "visitors" ? t.comparedSimply : t.compared;

@@ -54,6 +54,11 @@ main > * { grid-column: 1 / -1; }
 .pages-1 figure svg { max-height: 37mm; }
 .pages-1 .heat svg { max-height: 34mm; }
 .pages-1 .small, .pages-1 table { font-size: 7.8pt; }
+/* German takes a tenth more room. */
+.pages-1:lang(de) { font-size: 8.3pt; }
+.pages-1:lang(de) .small, .pages-1:lang(de) table { font-size: 7.5pt; }
+.pages-1:lang(de) figure svg { max-height: 31mm; }
+.pages-1:lang(de) .heat svg { max-height: 28mm; }
 @page { margin: 9mm; }
 @media print { main { padding: 0; max-width: none; } }
 `;

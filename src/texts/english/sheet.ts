@@ -39,6 +39,8 @@ export const sheetTexts = topic("sheet", {
     "We let every way of driving search the same places: same balls, same luck. Where the ranges overlap widely, the order may be chance.",
   others: (count: number) => `${count} other patterns did no better than these.`,
   heads: { routine: "routine", rate: "every ball home in", range: "range", takes: "takes" },
+  /** Under that heading. */
+  between: (low: number, high: number) => `likely between ${low} and ${high}`,
   thisOne: (routine: string) => `This one: ${routine}`,
   onAverage: (mean: string, balls: number) => `On average ${mean} of ${balls} balls came home.`,
   curves: (runs: number) =>

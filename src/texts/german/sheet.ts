@@ -25,7 +25,7 @@ export const sheetTexts: Catalogue["sheet"] = {
   },
   appendix: "Anhang: die Schritte",
   lead: (routine, rate, range, runs) =>
-    `${routine}. In ${rate} (${range}) war jeder Ball im Ziel, bei ${runs} simulierten Läufen, in denen die Bälle jedes Mal anders lagen und der Roboter so abwich, wie es in seiner Projektdatei steht.`,
+    `${routine}. In ${rate} (${range}) war jeder Ball im Ziel: ${runs} simulierte Läufe, die Bälle jedes Mal anders, die Abweichung des Roboters wie in seiner Projektdatei.`,
   leadSimply: (rate, range, runs) =>
     `In ${rate} (${range}) bringt er jeden Ball ins Ziel. Das wissen wir, weil ein Computer es ${runs}-mal probiert hat, jedes Mal mit den Bällen an anderer Stelle, bevor unser Roboter das erste Mal gefahren ist.`,
   task: (width, height, balls, seconds) =>
@@ -33,20 +33,26 @@ export const sheetTexts: Catalogue["sheet"] = {
   way: (robot, seconds, moves, hasAppendix) =>
     `${robot} braucht ${seconds} s für ${moves} Züge; die Nummern am Weg sind die ${hasAppendix ? "der Schritte im Anhang" : "seiner Züge"}.`,
   compared:
-    "Alle wurden auf denselben Aufstellungen der Bälle probiert, mit demselben Glück. Wo sich die Spannen weit überlappen, kann die Reihenfolge Zufall sein.",
+    "Alle wurden mit denselben Bällen und demselben Glück probiert. Wo sich die Spannen weit überlappen, kann die Reihenfolge Zufall sein.",
   comparedSimply:
     "Wir haben jede Art zu fahren an denselben Stellen suchen lassen: dieselben Bälle, dasselbe Glück. Wo sich die Spannen weit überlappen, kann die Reihenfolge Zufall sein.",
   others: (count) =>
     count === 1
       ? "Ein anderes Muster war nicht besser als diese."
       : `${count} andere Muster waren nicht besser als diese.`,
-  heads: { routine: "Routine", rate: "jeder Ball im Ziel in", range: "Spanne", takes: "braucht" },
+  heads: {
+    routine: "Routine",
+    rate: "jeder Ball im Ziel in",
+    range: "wahrscheinlich zwischen",
+    takes: "braucht",
+  },
+  between: (low, high) => `${low} und ${high}`,
   thisOne: (routine) => `Diese hier: ${routine}`,
   onAverage: (mean, balls) =>
     `Im Mittel ${mean === "1,00" ? "kam" : "kamen"} ${mean} von ${balls} ${balls === 1 ? "Ball" : "Bällen"} ins Ziel.`,
   curves: (runs) =>
-    `Anteil der ${runs} Läufe, in denen bis zu jeder Sekunde so viele Bälle im Ziel waren; der Schleier zeigt, was diese Läufe offenlassen.`,
-  trustLess: (leftOut, matters) => `${leftOut} Darum weniger vertrauen: ${matters}.`,
+    `In wie vielen der ${runs} Läufe bis dahin so viele Bälle im Ziel waren; der Schleier: was sie offenlassen.`,
+  trustLess: (leftOut, matters) => `${leftOut} Betrifft: ${matters}.`,
   moreLimits: (count) => `${count} weitere Grenzen stehen auf dem langen Blatt.`,
   replay: (runs) => `Lauf Nummer N von den ${runs} oben, genau so, wie er gezählt wurde:`,
   from0: ", N ab 0.",
