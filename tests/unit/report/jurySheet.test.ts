@@ -1,14 +1,22 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
 import { RoutineMaker } from "../../../src/plan/maker.ts";
+import { listing } from "../../../src/report/coder/listing.ts";
+import { stepSheet } from "../../../src/report/coder/steps.ts";
+import { stepJson, stepRows } from "../../../src/report/coder/stepTable.ts";
+import { poster } from "../../../src/report/poster.ts";
+import { practiceCard } from "../../../src/report/practiceCard.ts";
 import { heatPicture } from "../../../src/report/sheet/heatPicture.ts";
 import { jurySheet } from "../../../src/report/sheet/jurySheet.ts";
-import { USUAL_SHEET } from "../../../src/report/sheet/sheetFacts.ts";
-import { drivenWay } from "../../../src/report/sheet/way.ts";
+import { AUDIENCES, USUAL_SHEET } from "../../../src/report/sheet/sheetFacts.ts";
+import { drivenWay, NO_WAY } from "../../../src/report/sheet/way.ts";
 import { heatParts } from "../../../src/score/heatMap.ts";
+import { speak } from "../../../src/texts/language.ts";
 import { robotAt } from "../../../src/trial/playback.ts";
+import { englishFinder } from "../../support/leftovers.ts";
 import { shippedProject } from "../../support/projectFiles.ts";
 import { sheetFacts } from "../../support/sheetFacts.ts";
 
+const english = await englishFinder();
 const looking = shippedProject("looking-robot.json");
 const program = new RoutineMaker(looking).make("look-n1-none")!;
 const deciding = sheetFacts(looking, program);
@@ -70,6 +78,48 @@ describe("the map of losses on the sheet", () => {
     expect(html).toMatch(
       /<code>wedgeward trial mill\.json --routine fan-n5-c0-v60 --seed 2 --index \d+ --at /,
     );
+  });
+});
+
+describe("in German, what is printed and handed on", () => {
+  afterEach(() => speak("en"));
+
+  it.each([
+    ["a list of moves", usual, "fan-n5-c0-v60"],
+    ["a routine that decides", looking, "look-n1-none"],
+  ])("says nothing in English: %s", async (_, project, id) => {
+    await speak("de");
+    const routine = new RoutineMaker(project).make(id)!;
+    const facts = sheetFacts(project, routine, 12);
+    // What the facts of the tests say themselves is English.
+    const own = { ...facts, decisions: [], evidence: { ...facts.evidence, alternatives: [] } };
+    const sheets = AUDIENCES.flatMap((audience) =>
+      ([1, 2] as const).map((pages) => jurySheet(own, { pages, audience, steps: true })),
+    );
+    const steps = stepSheet(project, routine);
+    const entry = { routine: id, placement: facts.evidence.hardest!.placement, hard: true };
+    const open = { ...entry, home: null, timeS: null, loss: "", note: "" };
+    const rest = [
+      ...(["pseudo", "python", "c"] as const).map((language) => listing(steps, language)),
+      JSON.stringify([stepRows(steps), stepJson(steps)]),
+      practiceCard("Halle", id, [open]),
+      poster({
+        project,
+        routine,
+        successRate: facts.evidence.summary.successRate,
+        durationS: 60,
+        way: NO_WAY,
+        run: 3,
+      }),
+    ];
+    for (const text of [...sheets, ...rest]) expect(english(text)).toEqual([]);
+    expect(sheets[0]).toContain('<html lang="de">');
+    expect(rest[0]).toMatch(/^ *1\. .*(vorwärts|rückwärts|drehen|fahren)/m);
+  });
+
+  it("is told from English: the English ones are found", () => {
+    expect(english(jurySheet(list, USUAL_SHEET)).length).toBeGreaterThan(20);
+    expect(english(practiceCard("Hall", "x", [])).length).toBeGreaterThan(1);
   });
 });
 
