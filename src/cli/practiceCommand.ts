@@ -6,7 +6,7 @@ import { type DriftFit, fitDrift } from "../practice/driftFit.ts";
 import { attemptsOf, type PracticeRun, readRuns, runTable } from "../practice/practiceRuns.ts";
 import { practicePlacements } from "../practice/proposed.ts";
 import type { Placement } from "../practice/testPlacements.ts";
-import { brierWords, driftFitWords, updatedWords, verdictWords } from "../report/practiceWords.ts";
+import { brierWords, daysWords, driftFitWords, updatedWords, verdictWords } from "../report/practiceWords.ts";
 import { outOf100, rangeWords } from "../report/rateWords.ts";
 import { routineIn } from "./findRoutine.ts";
 import { newFileIssues } from "./newFile.ts";
@@ -125,6 +125,7 @@ function judgementText(
     "",
     verdictWords(assessment),
     ...(fit === null ? [] : [driftFitWords(fit)]),
+    ...(assessment.days === null ? [] : [daysWords(assessment.days)]),
     updatedWords(assessment),
     brierWords(assessment),
     ...(points.length > 1

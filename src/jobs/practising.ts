@@ -73,9 +73,10 @@ export async function judgePractice(
     onProgress: (frac) => onProgress?.(PROMISES_FRAC * frac),
   });
   const assessment = assess(
-    outcomes.map(({ placement, home }, i) => ({
+    outcomes.map(({ placement, home, day }, i) => ({
       promised: successChance(promised[i] ?? NOTHING),
       succeeded: home === placement.length,
+      ...(day === undefined ? {} : { day }),
     })),
   );
   const contradicted = assessment.verdict === "worse" || assessment.verdict === "better";

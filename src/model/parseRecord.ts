@@ -63,6 +63,7 @@ function parseEntry(value: JsonValue, path: string, findings: Findings): Practic
     home: fields.has("home") ? fields.number("home", MAX_HOME) : null,
     timeS: fields.has("timeS") ? fields.number("timeS", TIME_S) : null,
     loss: fields.text("loss", { maxLength: 40, fallback: "" }),
+    day: fields.text("day", { maxLength: 40, fallback: "" }),
     note: fields.text("note", { maxLength: MAX_WORDS, fallback: "" }),
   };
   fields.done();

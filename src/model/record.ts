@@ -16,6 +16,8 @@ export interface PracticeEntry {
   readonly timeS: number | null;
   /** Why balls were lost, one of the program's reasons; "" for none or not told. */
   readonly loss: string;
+  /** On which day it was made, by a date or any name; "" for not told. */
+  readonly day: string;
   readonly note: string;
 }
 

@@ -22,7 +22,7 @@ export function recordForFile(
 }
 
 /** One practice run as a file holds it. */
-export function entryForFile({ routine, placement, hard, home, timeS, loss, note }: PracticeEntry) {
+export function entryForFile({ routine, placement, hard, home, timeS, loss, day, note }: PracticeEntry) {
   return {
     routine,
     placement: placement.map(({ xMm, yMm }) => ({ xMm, yMm })),
@@ -30,6 +30,7 @@ export function entryForFile({ routine, placement, hard, home, timeS, loss, note
     ...(home === null ? {} : { home }),
     ...(timeS === null ? {} : { timeS }),
     ...(loss === "" ? {} : { loss }),
+    ...(day === "" ? {} : { day }),
     ...(note === "" ? {} : { note }),
   };
 }

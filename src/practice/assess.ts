@@ -1,11 +1,14 @@
 import { betaQuantile } from "../num/beta.ts";
 import { type Rate, wilson } from "../num/interval.ts";
+import { compareDays, type DayComparison } from "./days.ts";
 
 /** One practice run that was made: what was promised for it, and whether every ball came home. */
 export interface Attempt {
   /** Probability of success, strictly between 0 and 1. */
   readonly promised: number;
   readonly succeeded: boolean;
+  /** On which day, by a date or any name; "" for not told. */
+  readonly day?: string;
 }
 
 export type Verdict = "fits" | "worse" | "better" | "too-few";
@@ -31,6 +34,8 @@ export interface Assessment {
   readonly brierExpected: number;
   readonly points: readonly CalibrationPoint[];
   readonly verdict: Verdict;
+  /** null where fewer than two days were told. */
+  readonly days: DayComparison | null;
 }
 
 /** A chance below this is called a contradiction. */
@@ -57,6 +62,7 @@ export function assess(attempts: readonly Attempt[]): Assessment {
     brierExpected: meanOf(attempts.map(({ promised }) => promised * (1 - promised))),
     points: calibrationPoints(attempts),
     verdict: verdictOf(attempts.length, chanceOfFewer, chanceOfMore),
+    days: compareDays(attempts.map((attempt) => ({ ...attempt, day: attempt.day ?? "" }))),
   };
 }
 

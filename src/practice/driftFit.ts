@@ -53,6 +53,8 @@ export interface PairLikelihood {
 export interface Outcome {
   readonly placement: Placement;
   readonly home: number;
+  /** On which day; left out or "" for not told. */
+  readonly day?: string;
 }
 
 /** The drift of straights and that of turns so many times as large; the means stay, and so does how the robot is placed at the start. */

@@ -7,7 +7,7 @@ export function madeRuns(
   routineId: string,
   balls: number,
 ): readonly Outcome[] {
-  return entries.flatMap(({ routine, placement, home }) =>
-    home === null || routine !== routineId || placement.length !== balls ? [] : [{ placement, home }],
+  return entries.flatMap(({ routine, placement, home, day }) =>
+    home === null || routine !== routineId || placement.length !== balls ? [] : [{ placement, home, day }],
   );
 }

@@ -22,29 +22,33 @@ export interface PracticeRun {
   readonly timeS: number | null;
   /** Why balls were lost; "" for none or not told. */
   readonly loss: LossReason | "";
+  /** On which day, by a date or any name; "" for not told. */
+  readonly day: string;
   readonly note: string;
 }
 
 const LONGEST_S = 3600;
 const LONGEST_NOTE = 400;
+const LONGEST_DAY = 40;
 
 /** Headings of the table of runs: one pair of columns a ball, then what happened. */
 export function runHeadings(balls: number): readonly string[] {
   const places = Array.from({ length: balls }, (_, i) => [t.ballX(i + 1), t.ballY(i + 1)]).flat();
-  return [tableWord("run"), ...places, t.ballsHome, t.seconds, tableWord("loss"), t.note];
+  return [tableWord("run"), ...places, t.ballsHome, t.seconds, tableWord("loss"), tableWord("day"), t.note];
 }
 
 /** The table to fill in, or filled in; semicolons, so that a comma may be a decimal one. */
 export function runTable(placements: readonly Placement[], runs: readonly PracticeRun[] = []): string {
   const balls = placements[0]?.length ?? runs[0]?.placement.length ?? 0;
-  const done = runs.map(({ placement, home, timeS, loss, note }) => [
+  const done = runs.map(({ placement, home, timeS, loss, day, note }) => [
     ...coordinates(placement),
     String(home),
     timeS === null ? "" : numberCell(timeS),
     loss === "" ? "" : tableWord(loss),
+    day,
     note,
   ]);
-  const open = placements.map((placement) => [...coordinates(placement), "", "", "", ""]);
+  const open = placements.map((placement) => [...coordinates(placement), "", "", "", "", ""]);
   const lines = [...done, ...open].map((cells, i) => [String(i + 1), ...cells]);
   return `${[runHeadings(balls), ...lines].map((cells) => cells.join(";")).join("\n")}\n`;
 }
@@ -66,14 +70,15 @@ export function readRuns(text: string, project: Project): Parsed<readonly Practi
   const { rows, decimalComma } = readSheet(text);
   const issues: Issue[] = [];
   const runs: PracticeRun[] = [];
-  let hasLoss = false;
+  let has: Columns = { loss: false, day: false };
   for (const [n, row] of rows.entries()) {
     if (n === 0 && meantBy(row.cells[0] ?? "", ["run"])) {
-      // Tables written before there was such a column do not have it.
-      hasLoss = row.cells.some((cell) => meantBy(cell, ["loss"]));
+      // Tables written before there were such columns do not have them.
+      const named = (word: "loss" | "day") => row.cells.some((cell) => meantBy(cell, [word]));
+      has = { loss: named("loss"), day: named("day") };
       continue;
     }
-    const run = readRun(row, project, { decimalComma, hasLoss }, issues);
+    const run = readRun(row, project, { decimalComma, has }, issues);
     if (run !== null) runs.push(run);
   }
   if (runs.length === 0 && issues.length === 0) {
@@ -82,16 +87,23 @@ export function readRuns(text: string, project: Project): Parsed<readonly Practi
   return issues.length > 0 ? { ok: false, issues } : { ok: true, value: runs };
 }
 
+/** Which of the columns that came later a table has. */
+interface Columns {
+  readonly loss: boolean;
+  readonly day: boolean;
+}
+
 function readRun(
   row: SheetRow,
   project: Project,
-  { decimalComma, hasLoss }: { readonly decimalComma: boolean; readonly hasLoss: boolean },
+  { decimalComma, has }: { readonly decimalComma: boolean; readonly has: Columns },
   issues: Issue[],
 ): PracticeRun | null {
   const balls = ballsOf(project).length;
   const at = 2 * balls;
   const [homeCell = "", timeCell = "", ...behind] = row.cells.slice(1 + at);
-  const [lossCell = "", ...rest] = hasLoss ? behind : ["", ...behind];
+  const [lossCell = "", ...further] = has.loss ? behind : ["", ...behind];
+  const [day = "", ...rest] = has.day ? further : ["", ...further];
   if (homeCell === "") return null;
   const before = issues.length;
   const number = (cell: string, message: string, min: number, max: number): number => {
@@ -120,7 +132,8 @@ function readRun(
     }
     return null;
   }
-  return { placement, home, timeS, loss, note: rest.join(" ").trim().slice(0, LONGEST_NOTE) };
+  const note = rest.join(" ").trim().slice(0, LONGEST_NOTE);
+  return { placement, home, timeS, loss, day: day.slice(0, LONGEST_DAY), note };
 }
 
 function lossOf(row: SheetRow, cell: string, issues: Issue[]): LossReason | "" {
@@ -146,8 +159,9 @@ export function attemptsOf(
   runs: readonly PracticeRun[],
   options: { readonly runs: number; readonly seed: number },
 ): readonly Attempt[] {
-  return runs.map(({ placement, home }) => ({
+  return runs.map(({ placement, home, day }) => ({
     promised: successChance(promiseOf(project, routine, placement, options)),
     succeeded: home === placement.length,
+    day,
   }));
 }

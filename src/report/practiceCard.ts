@@ -20,6 +20,7 @@ export function practiceCard(project: string, routine: string, entries: readonly
     "<style>@page { margin: 11mm; } body { font: 10pt/1.3 Georgia, serif; color: #111; background: #fff; } table { width: 100%; border-collapse: collapse; } th, td { padding: 1.2mm; border: 0.5pt solid #555; text-align: left; white-space: nowrap; } .open { width: 40%; } tr { break-inside: avoid; } h1 { font-size: 14pt; }</style></head><body>",
     `<h1>${escaped(t.head(project, routine))}</h1>`,
     `<p>${escaped(t.places)}</p>`,
+    `<p>${escaped(t.day)}</p>`,
     `<table><thead><tr><th>${t.run}</th>${heads}<th>${t.home}</th><th>${t.time}</th><th>${t.happened}</th></tr></thead><tbody>${rows.join("")}</tbody></table>`,
     `<p>${escaped(t.caution)}</p></body></html>`,
   ].join("\n");

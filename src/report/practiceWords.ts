@@ -1,4 +1,5 @@
 import type { Assessment } from "../practice/assess.ts";
+import type { DayComparison } from "../practice/days.ts";
 import type { DriftFit, FactorRange } from "../practice/driftFit.ts";
 import { verdictTexts } from "../texts/english/verdict.ts";
 import { fixed, plain } from "../texts/numbers.ts";
@@ -34,6 +35,17 @@ export function updatedWords({ updated }: Assessment): string {
 /** The mean squared error of the promises beside what it would be if they were right. */
 export function brierWords({ brier, brierExpected }: Assessment): string {
   return verdictTexts.brier(fixed(brier, 3), fixed(brierExpected, 3));
+}
+
+/** Whether days differ, and how far the rate of one day speaks for another; "" where fewer than two days were told. */
+export function daysWords(comparison: DayComparison | null): string {
+  if (comparison === null) return "";
+  const { days, chance, differ, spread } = comparison;
+  const counts = days.map(({ day, runs, successes }) => verdictTexts.day(day, successes, runs)).join("; ");
+  const [value, low, high] = [spread.value, spread.low, spread.high].map((sd) => fixed(100 * sd, 0));
+  return differ
+    ? verdictTexts.daysDiffer(counts, chanceText(chance), value ?? "", low ?? "", high ?? "")
+    : verdictTexts.daysAlike(counts, chanceText(chance), high ?? "");
 }
 
 /** Which drift would explain the results, of straights and of turns, and whether the two can be told apart. */

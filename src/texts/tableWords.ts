@@ -15,6 +15,7 @@ const WORDS = {
   rebound: { en: "rebound", de: "Rückprall" },
   run: { en: "run", de: "Lauf" },
   loss: { en: "loss", de: "Verlust" },
+  day: { en: "day", de: "Tag" },
   "rolled-out": { en: "rolled-out", de: "aus der Einfahrt gerollt" },
   "out-of-time": { en: "out-of-time", de: "Zeit abgelaufen" },
   "left-wedge": { en: "left-wedge", de: "wieder vom Keil gerollt" },

@@ -29,6 +29,7 @@ export function practiceOf(draft: Draft): readonly PracticeEntry[] {
     home: entry.home ?? null,
     timeS: entry.timeS ?? null,
     loss: entry.loss ?? "",
+    day: entry.day ?? "",
     note: entry.note ?? "",
   }));
 }
@@ -41,11 +42,21 @@ export function addPractice(draft: Draft, entries: readonly PracticeEntry[]): vo
 export function editEntry(
   draft: Draft,
   index: number,
-  key: "home" | "timeS" | "loss" | "note",
+  key: "timeS" | "loss" | "day" | "note",
   value: number | string | undefined,
 ): void {
   const path = `record.practice[${index}].${key}`;
   draft.edit(path, value === "" ? undefined : value, path);
+}
+
+/** Writes down how many came home; a run that gets it without a day was mostly made today. One step of undo. */
+export function editHome(draft: Draft, index: number, home: number | undefined): void {
+  const path = `record.practice[${index}]`;
+  draft.change((form) => {
+    const next = withValue(form, `${path}.home`, home);
+    const isTold = home === undefined || valueAt(form, `${path}.day`) !== undefined;
+    return isTold ? next : withValue(next, `${path}.day`, today());
+  });
 }
 
 /** Takes out what was proposed for a routine and not run. */

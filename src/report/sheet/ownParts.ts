@@ -1,7 +1,7 @@
 import { notebookTexts } from "../../texts/english/notebook.ts";
 import { sheetTexts as t } from "../../texts/english/sheet.ts";
 import { escaped } from "../charts/svg.ts";
-import { brierWords, driftFitWords, updatedWords, verdictWords } from "../practiceWords.ts";
+import { brierWords, daysWords, driftFitWords, updatedWords, verdictWords } from "../practiceWords.ts";
 import type { SheetChoice, SheetFacts } from "./sheetFacts.ts";
 
 /** The parts of a sheet that only the team itself can fill: its practice and its decisions. */
@@ -17,6 +17,7 @@ export function practicePart({ practice }: SheetFacts, { audience, pages }: Shee
   const words = [
     verdictWords(assessment),
     ...(fit === null ? [] : [driftFitWords(fit)]),
+    ...(assessment.days === null || pages === 1 ? [] : [daysWords(assessment.days)]),
     updatedWords(assessment),
     ...(whole ? [brierWords(assessment)] : []),
   ];

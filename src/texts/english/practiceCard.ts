@@ -6,6 +6,7 @@ export const practiceCardTexts = topic("practiceCard", {
   head: (project: string, routine: string) => `${project}: practice runs of ${routine}`,
   places:
     "Each place is the middle of a ball: mm from the left wall, mm from the lower wall, seen from above as in the drawing. Those marked hard are the ones on which the routine did worst in simulated runs.",
+  day: "Day: ______________________",
   run: "run",
   ball: (number: number) => `ball ${number}`,
   home: "home",

@@ -22,6 +22,8 @@ export const practiceLogTexts = topic("practiceLog", {
   seconds: "seconds",
   lost: "balls were lost: ",
   notTold: "not told",
+  day: "day",
+  dayHint: "a date or any name, the same for all runs of one day",
   note: "note",
   promise: "Does the model keep its promise?",
   hold: (runs: number) => `Hold ${runs} ${runs === 1 ? "run" : "runs"} against the model`,

@@ -13,6 +13,11 @@ export const verdictTexts = topic("verdict", {
   rare: "less than 1 in 1000",
   chance: (percent: string) => `${percent} in 100`,
   updated: (share: string, range: string) => `Success rate after these runs: ${share} of 100, ${range}.`,
+  day: (day: string, successes: number, runs: number) => `${day}: ${successes} of ${runs}`,
+  daysDiffer: (counts: string, chance: string, spread: string, low: string, high: string) =>
+    `Your days differ by more than chance explains (${chance}): ${counts}. From day to day the rate is about ±${spread} of 100 off (possible: ${low} to ${high}), so runs of one day say little about the next, and the chance above, which takes all days for alike, is too small: look for what was different, such as battery, floor or who laid the balls.`,
+  daysAlike: (counts: string, chance: string, high: string) =>
+    `Your days differ no more than chance explains (${chance}): ${counts}. So few runs leave up to ±${high} of 100 from day to day possible.`,
   brier: (score: string, expected: string) =>
     `Brier score ${score} (0 is perfect; ${expected} is what right promises would get).`,
   possible: (low: string, high: string, orLess: boolean, orMore: boolean) =>

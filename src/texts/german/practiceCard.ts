@@ -5,6 +5,7 @@ export const practiceCardTexts: Catalogue["practiceCard"] = {
   head: (project, routine) => `${project}: Übungsläufe von ${routine}`,
   places:
     "Jede Stelle ist die Mitte eines Balls: mm von der linken Wand, mm von der unteren Wand, von oben gesehen wie in der Zeichnung. Bei den Aufstellungen, neben denen „schwer“ steht, war die Routine in simulierten Läufen am schlechtesten.",
+  day: "Tag: ______________________",
   run: "Lauf",
   ball: (number) => `Ball ${number}`,
   home: "im Ziel",

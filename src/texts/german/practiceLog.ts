@@ -22,6 +22,8 @@ export const practiceLogTexts: Catalogue["practiceLog"] = {
   seconds: "Sekunden",
   lost: "Verlust:",
   notTold: "keine Angabe",
+  day: "Tag",
+  dayHint: "ein Datum oder irgendein Name, derselbe für alle Läufe eines Tages",
   note: "Notiz",
   promise: "Hält das Modell sein Versprechen?",
   hold: (runs) => `${runs} ${runs === 1 ? "Lauf" : "Läufe"} mit dem Modell vergleichen`,

@@ -12,6 +12,11 @@ export const verdictTexts: Catalogue["verdict"] = {
   rare: "weniger als 1 zu 1000",
   chance: (percent) => `${percent} zu 100`,
   updated: (share, range) => `Erfolgsquote nach diesen Läufen: ${share} von 100, ${range}.`,
+  day: (day, successes, runs) => `${day}: ${successes} von ${runs}`,
+  daysDiffer: (counts, chance, spread, low, high) =>
+    `Eure Tage unterscheiden sich um mehr, als der Zufall erklärt (${chance}): ${counts}. Von Tag zu Tag liegt die Quote um etwa ±${spread} von 100 daneben (möglich: ${low} bis ${high}); Läufe eines Tages sagen also wenig über den nächsten, und die Wahrscheinlichkeit oben, die alle Tage für gleich hält, ist zu klein: Sucht, was anders war, etwa Akku, Boden oder wer die Bälle gelegt hat.`,
+  daysAlike: (counts, chance, high) =>
+    `Eure Tage unterscheiden sich nicht mehr, als der Zufall erklärt (${chance}): ${counts}. Mit so wenigen Läufen bleiben bis zu ±${high} von 100 von Tag zu Tag möglich.`,
   brier: (score, expected) =>
     `Brier-Wert ${score} (0 ist perfekt; ${expected} bekämen richtige Versprechen).`,
   possible: (low, high, orLess, orMore) =>

@@ -24,7 +24,7 @@ describe("practice in the workers", () => {
   it("judges as the practice room does, whatever the order of the answers", async () => {
     const runs = proposed.even
       .slice(0, 5)
-      .map((placement) => ({ placement, home: 0, timeS: null, loss: "" as const, note: "" }));
+      .map((placement) => ({ placement, home: 0, timeS: null, loss: "" as const, day: "", note: "" }));
     const assessment = assess(attemptsOf(project, routine, runs, { runs: 300, seed: 3 }));
     const fit = fitDrift(project, routine, runs, { runs: 60, seed: 3 });
     const done: number[] = [];

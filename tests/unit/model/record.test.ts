@@ -17,11 +17,11 @@ const record: TeamRecord = {
   practice: [
     {
       ...{ routine: first.id, placement: [{ xMm: 105, yMm: 300 }], hard: true },
-      ...{ home: 0, timeS: 61.5, loss: "jammed", note: "stuck; left wall" },
+      ...{ home: 0, timeS: 61.5, loss: "jammed", day: "2031-04-09", note: "stuck; left wall" },
     },
     {
       ...{ routine: first.id, placement: [], hard: false },
-      ...{ home: null, timeS: null, loss: "", note: "" },
+      ...{ home: null, timeS: null, loss: "", day: "", note: "" },
     },
   ],
   decisions: [

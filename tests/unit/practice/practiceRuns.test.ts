@@ -52,6 +52,7 @@ describe("a table of practice runs", () => {
     home: i % 4,
     timeS: 60.5 + i,
     loss: i === 2 ? ("jammed" as const) : ("" as const),
+    day: i < 2 ? "2031-04-09" : "the day after",
     note: `run ${i}`,
   }));
 
@@ -61,19 +62,31 @@ describe("a table of practice runs", () => {
 
   it("may be filled in later, with decimal commas", () => {
     const table = runTable(even).split("\n");
-    table[2] = `${table[2]?.replace(/;;;;$/, ";2;71,5;Left-Pusher;slow, but fine")}`;
+    table[2] = `${table[2]?.replace(/;;;;;$/, ";2;71,5;Left-Pusher;9 April;slow, but fine")}`;
     const read = readRuns(table.join("\r\n"), project);
     expect(read).toEqual({
       ok: true,
-      value: [{ placement: even[1], home: 2, timeS: 71.5, loss: "left-pusher", note: "slow, but fine" }],
+      value: [
+        {
+          placement: even[1],
+          home: 2,
+          timeS: 71.5,
+          loss: "left-pusher",
+          day: "9 April",
+          note: "slow, but fine",
+        },
+      ],
     });
   });
 
-  it("is read as it was before there were reasons, with headings or without", () => {
-    const table = runTable([], runs)
-      .replace(";loss;", ";")
-      .replaceAll(/;(jammed)?;run/g, ";run");
-    const old = runs.map((run) => ({ ...run, loss: "" }));
+  it("is read as it was before there were reasons and days, with headings or without", () => {
+    const dayless = runTable([], runs)
+      .replace(";day;", ";")
+      .replaceAll(/;(2031-04-09|the day after);/g, ";");
+    const withoutDays = runs.map((run) => ({ ...run, day: "" }));
+    expect(readRuns(dayless, project)).toEqual({ ok: true, value: withoutDays });
+    const table = dayless.replace(";loss;", ";").replaceAll(/;(jammed)?;run/g, ";run");
+    const old = withoutDays.map((run) => ({ ...run, loss: "" }));
     expect(readRuns(table, project)).toEqual({ ok: true, value: old });
     expect(readRuns(table.slice(table.indexOf("\n") + 1), project)).toEqual({ ok: true, value: old });
     expect(readRuns(runTable([], runs).replace("jammed", "jamed"), project)).toMatchObject({

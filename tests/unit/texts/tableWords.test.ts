@@ -15,7 +15,7 @@ const runs = LOSS_REASONS.map((loss, i) => ({
     { xMm: 600, yMm: 300.5 },
     { xMm: 500, yMm: 500 },
   ],
-  ...{ home: i % 3, timeS: 61.5, loss, note: "wie immer" },
+  ...{ home: i % 3, timeS: 61.5, loss, day: "9. April", note: "wie immer" },
 }));
 
 afterEach(() => speak("en"));
@@ -47,6 +47,7 @@ describe("a table filled in in one language", () => {
       "Bälle im Ziel",
       "Sekunden",
       "Verlust",
+      "Tag",
       "Notiz",
     ]);
     expect(runTable([], runs).split("\n")[1]).toMatch(
