@@ -8,8 +8,9 @@ import type { Pose } from "../motion/pose.ts";
 import { Walker } from "../motion/walker.ts";
 import { atan2, cos, sin, wrapAngle } from "../num/elementary.ts";
 import { RoutineBuilder } from "./builder.ts";
+import { TripFetcher } from "./fetchTrip.ts";
 import { type Frame, movesFromFrame, poseInFrame, targetFrame } from "./frame.ts";
-import { beforeWedge, turnInsMm } from "./place.ts";
+import { beforeWedge, curveMm, turnInsMm } from "./place.ts";
 import { followAndRetreat, type PushRun } from "./pushRun.ts";
 import type { Waypoint } from "./rounding.ts";
 import { type Scene, sceneOf } from "./scene.ts";
@@ -67,6 +68,7 @@ export class FetchPlanner {
   private readonly frame: Frame;
   private readonly scene: Scene;
   private readonly builders = new Map<number, RoutineBuilder>();
+  private readonly trips: TripFetcher;
   private readonly walker: Walker;
   private readonly stance: Stance;
   private readonly radiusMm: number;
@@ -86,12 +88,15 @@ export class FetchPlanner {
       .filter((_, i) => i % 2 === 0)
       .map((mm) => beforeWedge(this.scene, mm));
     this.radiusMm = Math.max(...ballsOf(project).map((ball) => ball.diameterMm / 2));
+    this.trips = new TripFetcher(this.frame, this.scene, this.radiusMm);
   }
 
-  /** null where no way has room. */
+  /** As a trip of a push sequence, and where none has room by the first way that has; null where there is none. */
   wayTo(from: Pose, ball: PointMm, others: readonly PointMm[], speedMmPerS: number): Fetch | null {
     const place = this.seen({ ...ball, headingRad: 0 });
     const rest = others.map((other) => this.seen({ ...other, headingRad: 0 }));
+    const trip = this.byTrip(from, place, rest, speedMmPerS);
+    if (trip !== null) return trip;
     let rough: Fetch | null = null;
     let found = 0;
     for (const one of this.tries(place)) {
@@ -108,6 +113,15 @@ export class FetchPlanner {
       if (++found === MOST_FOUND) break;
     }
     return rough;
+  }
+
+  private byTrip(from: Pose, place: PointMm, others: readonly PointMm[], speedMmPerS: number): Fetch | null {
+    const found = this.trips.movesTo(this.seen(from), place, others, speedMmPerS);
+    const homeAt = found === null ? -1 : this.homeAt(found.moves, from);
+    if (found === null || homeAt < 0) return null;
+    const moves = movesFromFrame(this.frame, found.moves);
+    const heldFrom = this.heldFrom(found.moves, from, place);
+    return { moves, durationS: found.durationS, heldFrom, homeAt, knocks: 0 };
   }
 
   /** The move that brings the back of the pusher farthest over the wedge's edge with a ball in it; −1: none does. */
@@ -179,7 +193,7 @@ export class FetchPlanner {
   private tryOf(ball: PointMm, turnIn: PointMm, headingRad: number, offsetMm: number): Try {
     const [ux, uy] = [cos(headingRad), sin(headingRad)];
     const middle = { xMm: ball.xMm - offsetMm * uy, yMm: ball.yMm + offsetMm * ux };
-    const radiusMm = CURVE * this.scene.reach.tipRadiusMm;
+    const radiusMm = curveMm(this.scene, CURVE);
     let corner = middle;
     let turnRad = 0;
     for (let round = 0; round < 3; round++) {

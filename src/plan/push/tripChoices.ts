@@ -84,7 +84,7 @@ export function tripsAhead(
  * No trip takes less: straight from ball to ball and on to the wedge, at full speed, without a turn. Where the robot picks a ball
  * up it stands a seat away from it, on whichever side, so that each ball shortens its way by two seats at most.
  */
-function leastTime(maker: TripMaker, start: Pose, balls: readonly LyingBall[]): number {
+export function leastTime(maker: TripMaker, start: Pose, balls: readonly LyingBall[]): number {
   const { scene } = maker.builder;
   // What a plate takes along it need not drive up to.
   const met = scene.carry.holds ? balls : balls.slice(0, 1);
