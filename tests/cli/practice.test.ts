@@ -25,7 +25,7 @@ describe("wedgeward practice", () => {
   it("holds filled-in runs against the model, and finds a bad robot worse", async () => {
     const file = join(mkdtempSync(join(tmpdir(), "practice-")), "runs.csv");
     const { table } = await runForJson<{ readonly table: string }>(...ARGS, "--placements", "8");
-    writeFileSync(file, table.replace(/;;;;$/gm, ";0;61,5;never-touched;none"));
+    writeFileSync(file, table.replace(/;;;;;$/gm, ";0;61,5;never-touched;Monday;none"));
     const { assessment } = await runForJson<{
       readonly assessment: { readonly attempts: number; readonly successes: number; readonly brier: number };
     }>(...ARGS, "--results", file);

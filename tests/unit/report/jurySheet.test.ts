@@ -98,7 +98,7 @@ describe("in German, what is printed and handed on", () => {
     );
     const steps = stepSheet(project, routine);
     const entry = { routine: id, placement: facts.evidence.hardest!.placement, hard: true };
-    const open = { ...entry, home: null, timeS: null, loss: "", note: "" };
+    const open = { ...entry, home: null, timeS: null, loss: "", day: "", note: "" };
     const rest = [
       ...(["pseudo", "python", "c"] as const).map((language) => listing(steps, language)),
       JSON.stringify([stepRows(steps), stepJson(steps)]),
