@@ -62,7 +62,10 @@ describe("the README", () => {
     for (const words of story) {
       // What a team does on its floor meanwhile.
       if (words.includes("--results"))
-        writeFileSync(runs, readFileSync(runs, "utf8").replace(/;;;;;$/gm, ";3;118,5;left-pusher;2031-04-09;"));
+        writeFileSync(
+          runs,
+          readFileSync(runs, "utf8").replace(/;;;;;$/gm, ";3;118,5;left-pusher;2031-04-09;"),
+        );
       // The robot is changed: slower in turns.
       if (words.includes("mill-3.json")) {
         const after = readFileSync(join(directory, "mill-2.json"), "utf8");
