@@ -35,7 +35,7 @@ async function walkHandOn(page: Page, open: (step: string) => Promise<void>): Pr
   await page.getByText("Die Tabelle, ein Versuch je Zeile").click();
   const table = page.getByLabel("Tabelle der Versuche");
   await table.fill("Geradde;1000;981,5\nRückprall;300;320");
-  await expectGerman(page, "Meintet ihr Gerade?");
+  await expectGerman(page, "Meint ihr „Gerade“?");
   await table.fill("turn;900;871;10\nDrehung;900;869,5;10");
   await expectGerman(page, "Auf 90° Befehl dreht er 3,0° zu wenig.");
   await page.getByLabel("Übungsläufe").check();

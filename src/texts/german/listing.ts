@@ -1,7 +1,7 @@
 import type { Catalogue } from "../catalogue.ts";
 
 export const listingTexts: Catalogue["listing"] = {
-  head: (robot, project, steps, time) => `${robot} in ${project}; ${steps} Schritte, ${time}`,
+  head: (robot, project, steps, time) => `${robot}, ${project}: ${steps} Schritte, ${time}`,
   asSensors: "so lange, wie seine Sensoren es bestimmen",
   wheelDegrees:
     "Radgrade dieses Roboters; sie gleichen die mittlere Abweichung aus, die in der Projektdatei steht.",

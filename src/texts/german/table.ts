@@ -26,7 +26,7 @@ export const tableTexts: Catalogue["table"] = {
   line: (number) => `Zeile ${number}`,
   nothing: "nichts",
   and: (first, second) => `${first} und ${second}`,
-  didYouMean: (word) => `Meintet ihr ${word}?`,
+  didYouMean: (word) => `Meint ihr „${word}“?`,
   number: (min, max) => `eine Zahl von ${min} bis ${max}`,
   whole: "eine ganze Zahl",
   noTests: "In dieser Tabelle ist kein Versuch; jede Zeile beginnt mit dem Namen eines Versuchs.",

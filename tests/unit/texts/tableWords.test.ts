@@ -61,7 +61,7 @@ describe("a table filled in in one language", () => {
     expect(
       read.ok ? [] : read.issues.map(({ path, message, expected }) => [path, message, expected]),
     ).toEqual([
-      ["Zeile 1", "So einen Versuch gibt es nicht. Meintet ihr Gerade?", TESTS.map(tableWord).join(", ")],
+      ["Zeile 1", "So einen Versuch gibt es nicht. Meint ihr „Gerade“?", TESTS.map(tableWord).join(", ")],
       [
         "Zeile 2",
         "In Spalte 3 des Versuchs Rollen muss eine Zahl stehen.",
