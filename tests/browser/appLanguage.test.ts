@@ -75,6 +75,16 @@ it("speaks German when it is asked to, after a reload too, and leaves the zone a
   await page.reload();
   await steps.getByRole("button", { name: "Zone" }).click();
   await page.getByRole("img", { name: /Zone 1400 mm breit/ }).waitFor();
+  await page.getByRole("button", { name: "Rechte Wand, 1400 mm von der linken" }).waitFor();
+  // What is written into a project stays as it was written.
+  await page.getByLabel(/^Notizen/).fill("");
+  await expectGerman(page, "Wie die Bälle hingelegt werden");
+  const breadth = page.getByLabel("Von links nach rechts, innen", { exact: true });
+  await breadth.fill("10 cm");
+  await breadth.press("Enter");
+  await expectGerman(page, "Erlaubt ist eine Zahl von 200 bis 20000 mm.");
+  await steps.getByRole("button", { name: "Roboter" }).click();
+  await expectGerman(page, "Was daraus folgt");
   await page.getByLabel("Language · Sprache").selectOption("en");
   await page.getByRole("navigation", { name: "Steps of the job" }).waitFor();
 });

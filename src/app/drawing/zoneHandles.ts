@@ -113,7 +113,8 @@ function wedgeHandles(zone: Zone): readonly Handle[] {
     {
       id: "wedge",
       words: t.wedge(moveTexts.corners[corner]),
-      at: middleOf([place.corner, place.onX, place.onY]),
+      // Toward the long side: what the wedge is stands in its corner.
+      at: middleOf([place.corner, place.onX, place.onY, place.onX, place.onY]),
       axis: "both",
       look: "body",
       move: (form, to) => set(form, { "zone.wedge.corner": nearestCorner(zone, to) }),

@@ -7,7 +7,7 @@ import { linearScale, type Scale } from "./scale.ts";
 import { spacedOut } from "./spacedOut.ts";
 
 /** Room for the curves' own labels. */
-const RIGHT_PX = 110;
+const RIGHT_PX = 130;
 
 /** All balls: unbroken; fewer: ever shorter dashes. */
 const DASHES: readonly (readonly number[])[] = [[], [10, 4], [4, 4], [1.5, 4], [10, 3, 2, 3]];

@@ -15,7 +15,7 @@ export const rankingTexts = topic("ranking", {
   showAll: (count: number) => `Show all ${count}`,
   missing: (count: number) => `${count} ${count === 1 ? "pattern" : "patterns"} without a routine here`,
   onAverage: (balls: string, seconds: string) => `${balls} on average · ${seconds} s`,
-  mayBeBest: "· ≈ may be as good as the best",
+  mayBeBest: "· ≈\u00a0may be as good as the best",
   fewRuns: (runs: number) => `· only ${runs} runs: others did better`,
   tooLong: (seconds: number) => `! longer than the ${seconds} s allowed`,
   notTested: (why: string) => `! could not be tested: ${why}`,

@@ -30,7 +30,7 @@ export const drawingTexts: Catalogue["drawing"] = {
   byHand: "Die Bälle wurden von Hand hingelegt.",
   label: { wedge: "Keil", doorway: "Einfahrt", keepOut: "Sperrfläche" },
   section: (words, depth) => `Der Keil von der Seite, die Ecke rechts: ${words}; ${depth} mm tief.`,
-  stretched: (times) => `Höhen sind ${times}-mal zu groß gezeichnet.`,
+  stretched: (times) => `Höhen sind ${times}\u2011mal zu groß gezeichnet.`,
   profile: {
     flat: "flach auf den Boden gemalt",
     lip: (height) => `Kante ${height}, `,

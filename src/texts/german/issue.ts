@@ -41,7 +41,7 @@ export const issueTexts: Catalogue["issue"] = {
   unknownKey: (hint) => `Dieser Schlüssel ist hier nicht bekannt. ${hint}`,
   takeOut: "Nehmt ihn heraus.",
   theKey: (key) => `der Schlüssel ${key}`,
-  onlyKeys: (keys) => `nur: ${keys}`,
+  onlyKeys: (keys) => `nur ${keys}`,
   missingKey: (key) => `Der Schlüssel „${key}“ fehlt; fügt ihn hinzu.`,
   noVersion: (version) =>
     `Der Schlüssel „formatVersion“ fehlt; eine Projektdatei beginnt mit ihm und der Zahl ${version}.`,

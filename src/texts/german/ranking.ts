@@ -14,7 +14,7 @@ export const rankingTexts: Catalogue["ranking"] = {
   showAll: (count) => `Alle ${count} zeigen`,
   missing: (count) => `${count} Muster hier ohne Routine`,
   onAverage: (balls, seconds) => `im Schnitt ${balls} · ${seconds} s`,
-  mayBeBest: "· ≈ vielleicht so gut wie die beste",
+  mayBeBest: "· ≈\u00a0vielleicht so gut wie die beste",
   fewRuns: (runs) => `· nur ${runs} Läufe: Andere waren besser`,
   tooLong: (seconds) => `! länger als die erlaubten ${seconds} s`,
   notTested: (why) => `! konnte nicht probiert werden: ${why}`,

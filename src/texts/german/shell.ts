@@ -5,7 +5,7 @@ export const shellTexts: Catalogue["shell"] = {
   toMend: (count) => `${count} zu verbessern`,
   drawing: "Die Zeichnung",
   footer:
-    "Alles wird in diesem Browser gerechnet, nichts wird irgendwohin geschickt. Ein Modell lässt manches weg: Probiert die Routine auf eurem echten Boden aus, bevor ihr ihr traut.",
+    "Alles wird in diesem Browser gerechnet, nichts wird irgendwohin geschickt. Ein Modell lässt manches weg: Probiert die Routine auf eurem echten Boden aus, bevor ihr euch auf sie verlasst.",
   pageTitle: "Wedgeward: Welche Routine bringt jeden Ball ins Ziel?",
   pageDescription:
     "Gebt eine Zone und einen Roboter ein, seht, welche Routine jeden Ball auf den Keil bringt, und seht ihr zu.",

@@ -20,7 +20,7 @@ export const weakTexts: Catalogue["weak"] = {
   when: (move, moves, seconds) => `nach Zug ${move} von ${moves}, bei ${seconds} s`,
   stopAtEnd: (when) => `Bester Moment zum Aufhören und Wegfahren: ${when}, also am Ende.`,
   stop: (when, seconds) =>
-    `Bester Moment zum Aufhören und Wegfahren: ${when}; die ${seconds} s danach bringen fast nichts.`,
+    `Bester Moment zum Aufhören und Wegfahren: ${when}; in den ${seconds} s danach kommt fast nichts dazu.`,
   ends: {
     "may-hit": "dort kann der Roboter gegen etwas fahren",
     "may-not-reach": "dort erreicht er vielleicht die Wand nicht, die er erreichen soll",
