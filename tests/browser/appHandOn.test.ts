@@ -62,7 +62,15 @@ describe("from plan to practice", () => {
     const page = await openApp(wide);
     await goTo(page, "Practice");
     const rows = await page.locator("#step .wide tbody tr").count();
-    expect(rows).toBeGreaterThan(3);
+    expect(rows).toBeGreaterThan(20);
+    // Folded on the screen until someone asks, never on paper.
+    const seen = () => page.locator("#step .wide tbody tr:visible").count();
+    expect(await seen()).toBe(10);
+    await page.emulateMedia({ media: "print" });
+    expect(await seen()).toBe(rows);
+    await page.emulateMedia({ media: "screen" });
+    await page.getByRole("button", { name: `Show all ${rows} steps` }).click();
+    expect(await seen()).toBe(rows);
     await page.getByLabel("Written as").selectOption("python");
     const listing = await page.getByLabel("The listing").inputValue();
     expect(listing).toContain("def routine():");

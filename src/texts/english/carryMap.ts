@@ -3,6 +3,8 @@ import { topic } from "../language.ts";
 /** The map of where a ball in the pusher can be lost on the way. */
 export const carryMapTexts = topic("carryMap", {
   layer: "Where a ball in the pusher can be lost",
+  decides: (run: number) =>
+    `Where a ball in the pusher can be lost: this routine drives another way in every run, so there is no one map of it. For run ${run} it is written in Practice, below the steps for the coder.`,
   brakes: "bar across the way: here the robot brakes, and the ball can run on",
   turns: "open diamond: a ball can slide out in this turn; slower keeps it",
   never: "full diamond: this pusher keeps no ball in this turn, at any speed",

@@ -23,4 +23,6 @@ export const coderStepTexts = topic("coderStep", {
   example: (run: number) => `What it drove in run ${run}; another run goes another way`,
   listing: "The listing",
   steps: "Steps",
+  whole: (steps: number) => `Show all ${steps} steps`,
+  fewer: (steps: number) => `Show the first ${steps} steps only`,
 });

@@ -22,4 +22,6 @@ export const coderStepTexts: Catalogue["coderStep"] = {
   example: (run) => `Was er in Lauf ${run} gefahren ist; jeder Lauf geht anders`,
   listing: "Das Programm",
   steps: "Schritte",
+  whole: (steps) => `Alle ${steps} Schritte zeigen`,
+  fewer: (steps) => `Nur die ersten ${steps} Schritte zeigen`,
 };
