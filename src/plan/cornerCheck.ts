@@ -1,3 +1,4 @@
+import type { Condition } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import { sensorOf } from "../model/sensor.ts";
@@ -14,8 +15,13 @@ const OVER_SHARES = [0.4, 0.3, 0.2, 0.1];
 export interface CornerCheck {
   /** To where the floor sensor reads. */
   readonly there: readonly Move[];
-  /** Back off, so that a turn is clear of the wedge. */
-  readonly back: readonly Move[];
+  /** What tells that the wedge is there. */
+  readonly ask: Condition;
+  /** If it is, and if it is not: then the robot can turn. */
+  readonly onFound: readonly Move[];
+  readonly onward: readonly Move[];
+  /** Of the way there. */
+  readonly timeS: number;
 }
 
 /** The way to look whether the wedge is where the project has it, from a pose; null where there is no room or no sensor. */
@@ -35,5 +41,6 @@ export function cornerCheck(project: Project, from: Pose): CornerCheck | null {
   const inMm = ways.find((way) => builder.drive(way));
   if (inMm === undefined) return null;
   const there = movesFromFrame(frame, [...builder.moves]);
-  return { there, back: [{ kind: "drive", distanceMm: -inMm, speedMmPerS: builder.speedMmPerS }] };
+  const back: readonly Move[] = [{ kind: "drive", distanceMm: -inMm, speedMmPerS: builder.speedMmPerS }];
+  return { there, ask: { kind: "overWedge" }, onFound: back, onward: back, timeS: builder.timeS };
 }

@@ -3,13 +3,11 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Move, Routine } from "../model/routine.ts";
 import { sensorOf } from "../model/sensor.ts";
 import { PI, RAD_PER_DEG } from "../model/units.ts";
-import { withWedgeIn } from "../model/wedgeCorner.ts";
 import type { Corner } from "../model/zone.ts";
 import { entryAt, entryPose } from "../motion/entry.ts";
 import type { Pose } from "../motion/pose.ts";
-import { Walker } from "../motion/walker.ts";
 import { patternTexts } from "../texts/english/pattern.ts";
-import { cornerCheck } from "./cornerCheck.ts";
+import { type FindBy, findProgram, findsBy } from "./findCorner.ts";
 import { poseFromFrame, targetFrame } from "./frame.ts";
 import { lookouts } from "./lookout.ts";
 import { nominalMoves } from "./nominalMoves.ts";
@@ -34,7 +32,8 @@ const NONE_SEEN: Question = { ask: { kind: "seen" }, not: true };
 const LATE: Question = { ask: { kind: "shortOfTime", belowS: LAST_LOOK_S }, not: false };
 
 interface Plan {
-  readonly find: boolean;
+  /** With a known corner; or after looking into each corner; or after following the walls from corner to corner. */
+  readonly how: "look" | FindBy;
   readonly places: number;
   readonly tail: Tail;
 }
@@ -43,30 +42,34 @@ interface Plan {
 export function sensingIds(project: Project): readonly string[] {
   const { sensors } = project.robot;
   const finds = project.rules.wedgeCorners.length > 1;
-  if (finds && sensorOf(sensors, "floor") === undefined) return [];
+  const hows: readonly Plan["how"][] = finds ? findsBy(project) : ["look"];
   const sees = sensorOf(sensors, "distance") !== undefined;
   const places = sees ? [1, 2] : finds ? [0] : [];
-  return places.flatMap((count) =>
-    TAIL_NAMES.filter((tail) => tail !== "none" || count > 0).map((tail) =>
-      idOf({ find: finds, places: count, tail }),
+  return hows.flatMap((how) =>
+    places.flatMap((count) =>
+      TAIL_NAMES.filter((tail) => tail !== "none" || count > 0).map((tail) =>
+        idOf({ how, places: count, tail }),
+      ),
     ),
   );
 }
 
-function idOf({ find, places, tail }: Plan): string {
-  return `${find ? "find" : "look"}-n${places}-${tail}`;
+function idOf({ how, places, tail }: Plan): string {
+  return `${how}-n${places}-${tail}`;
 }
 
 /** @returns null for an id that is none of the project's, or where there is no room for it */
 export function makeSensing(project: Project, id: string, makeBlind: BlindMaker): Routine | null {
   if (!sensingIds(project).includes(id)) return null;
-  const [, kind, places, tail] = id.match(/^(find|look)-n(\d)-(\w+)$/) ?? [];
-  const plan: Plan = { find: kind === "find", places: Number(places), tail: tail as Tail };
-  const program = plan.find ? findProgram(project, plan, makeBlind) : lookProgram(project, plan, makeBlind);
+  const [, kind, places, tail] = id.match(/^(find|wall|look)-n(\d)-(\w+)$/) ?? [];
+  const plan: Plan = { how: kind as Plan["how"], places: Number(places), tail: tail as Tail };
+  const after = (known: Project, from: Pose) => restFrom(known, plan, from, makeBlind);
+  const program =
+    plan.how === "look" ? lookProgram(project, plan, makeBlind) : findProgram(project, plan.how, after);
   if (program === null) return null;
   return {
     id,
-    pattern: plan.find ? patternTexts.names.find : patternTexts.names.look,
+    pattern: patternTexts.names[plan.how],
     label: labelOf(plan),
     params: { places: plan.places, tail: plan.tail },
     moves: nominalMoves(project, program),
@@ -74,12 +77,12 @@ export function makeSensing(project: Project, id: string, makeBlind: BlindMaker)
   };
 }
 
-function labelOf({ find, places, tail }: Plan): string {
+function labelOf({ how, places, tail }: Plan): string {
   const parts = [
     places === 0 ? "" : patternTexts.looksFrom(places),
     tail === "none" ? "" : patternTexts.sweepsLeft(places > 0, tail),
   ].filter((part) => part !== "");
-  return `${find ? patternTexts.names.find : patternTexts.names.look}: ${parts.join(", ")}`;
+  return `${patternTexts.names[how]}: ${parts.join(", ")}`;
 }
 
 /** Looks around from each place, fetches until nothing is seen any more, and sweeps blindly from the last place. */
@@ -132,31 +135,6 @@ function tailMoves(project: Project, tail: Tail, from: Pose, makeBlind: BlindMak
   const percent = Math.round(100 * Math.max(...settings.speedFracs));
   const there = { ...project, robot: { ...robot, entry: entryAt(zone, from) } };
   return makeBlind(there, `${TAILS[tail]}-v${percent}`)?.moves ?? null;
-}
-
-/** Goes from corner to corner, reads the floor, and does the rest for the corner it has found; the last one needs no look. */
-function findProgram(project: Project, plan: Plan, makeBlind: BlindMaker): Program | null {
-  const corners = project.rules.wedgeCorners;
-  const visit = (left: readonly Corner[], from: Pose): Program | null => {
-    const [next, ...others] = left;
-    if (next === undefined) return [];
-    const known = withWedgeIn(project, next);
-    const rest = (pose: Pose) => restFrom(known, plan, pose, makeBlind);
-    if (others.length === 0) return rest(from);
-    const check = cornerCheck(known, from);
-    if (check === null) return null;
-    const walker = new Walker(known, from);
-    for (const move of [...check.there, ...check.back]) walker.advance(move);
-    const found = rest(walker.pose);
-    const onward = visit(others, walker.pose);
-    if (found === null || onward === null) return null;
-    const when: Question = { ask: { kind: "overWedge" }, not: false };
-    return [
-      ...check.there,
-      { kind: "if", when, yes: [...check.back, ...found], no: [...check.back, ...onward] },
-    ];
-  };
-  return visit(corners, entryPose(project.zone, project.robot));
 }
 
 /** What follows once the corner is known, from a pose. */

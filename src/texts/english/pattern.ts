@@ -46,6 +46,7 @@ export const patternTexts = topic("pattern", {
     ringout: "Rings outward",
     loop: "Wall loop only",
     find: "Find the corner first",
+    wall: "Find the corner along the walls",
     look: "Look and fetch",
     toAndFro: "Lanes to and fro",
   },

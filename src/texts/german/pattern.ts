@@ -46,6 +46,7 @@ export const patternTexts: Catalogue["pattern"] = {
     ringout: "Runden nach außen",
     loop: "Nur eine Runde an der Wand",
     find: "Erst die Ecke finden",
+    wall: "Die Ecke an den Wänden entlang finden",
     look: "Umsehen und holen",
     toAndFro: "Bahnen hin und her",
   },
