@@ -1,6 +1,7 @@
 import type { Download } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { goTo, openApp } from "../support/appPage.ts";
+import { numbersWithoutWhy } from "../support/whys.ts";
 
 /** Read as it comes: the browser may run elsewhere. */
 async function contentOf(download: Download): Promise<Buffer> {
@@ -71,6 +72,7 @@ describe("from plan to practice", () => {
     await page.emulateMedia({ media: "screen" });
     await page.getByRole("button", { name: `Show all ${rows} steps` }).click();
     expect(await seen()).toBe(rows);
+    expect(await numbersWithoutWhy(page)).toEqual([]);
     await page.getByLabel("Written as").selectOption("python");
     const listing = await page.getByLabel("The listing").inputValue();
     expect(listing).toContain("def routine():");
@@ -89,6 +91,8 @@ describe("from plan to practice", () => {
     await page.getByText("Did you mean straight?").waitFor();
     await page.getByLabel("Table of tests").fill(TESTS);
     await page.getByText("Told to turn by 90° it turns 2.9° too little.").waitFor();
+    // How far to drive is said, not worked out.
+    expect(await numbersWithoutWhy(page)).toEqual([expect.stringMatching(/^Make each test/)]);
     await page.getByRole("button", { name: "Use these in the project" }).click();
     await page.getByText("The project holds these values already.").waitFor();
     await page.keyboard.press("Control+z");
@@ -113,6 +117,7 @@ describe("from plan to practice", () => {
     await page.getByRole("button", { name: "Hold 5 runs against the model" }).click();
     await page.getByText(/The model promised [\d.]+ of 100, you got 0 of 5/).waitFor({ timeout: 90_000 });
     await page.getByText(/Success rate after these runs: 14 of 100/).waitFor();
+    expect(await numbersWithoutWhy(page)).toEqual([]);
   });
 });
 
@@ -127,6 +132,7 @@ describe("for the jury", () => {
     await page.getByText("2031-04-09: Kept").waitFor({ timeout: 90_000 });
     await page.getByRole("button", { name: "Run it again" }).click();
     await page.getByText("the same figures.").waitFor({ timeout: 90_000 });
+    expect(await numbersWithoutWhy(page)).toEqual([]);
     await page.getByLabel("Jury sheet").check();
     await page.getByLabel("For", { exact: true }).selectOption("visitors");
     await page.getByRole("button", { name: "Gather the evidence" }).click();

@@ -1,11 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { goTo, openApp, pictureOf, secondOf } from "../support/appPage.ts";
+import { goTo, openApp, openEverything, pictureOf, secondOf } from "../support/appPage.ts";
+import { findingsInBothThemes } from "../support/axe.ts";
+import { numbersWithoutWhy } from "../support/whys.ts";
 
 describe("a routine's weak spots", () => {
   it("are found, read off the map, and watched", async () => {
     const page = await openApp({ viewport: { width: 1300, height: 850 } });
     await goTo(page, "Weak spots");
     await page.getByRole("region", { name: "Losses" }).waitFor({ timeout: 90_000, state: "attached" });
+    await page.getByText("Layouts it finds hardest").waitFor({ timeout: 90_000 });
+    await openEverything(page);
+    expect(await findingsInBothThemes(page)).toEqual([]);
+    expect(await numbersWithoutWhy(page)).toEqual([]);
     const reader = page.getByRole("button", { name: /^Read the map/ });
     await reader.press("ArrowRight");
     await page.getByText(/mm up: \d+(\.\d)? of 100 balls that start here get home \(likely/).waitFor();

@@ -88,3 +88,11 @@ export async function pictureOf(page: Page): Promise<string> {
 export async function moveOf(page: Page): Promise<number> {
   return Number(/Move (\d+) of/.exec(await pictureOf(page))?.[1]);
 }
+
+/** Unfolds all that a step keeps folded up. */
+export async function openEverything(page: Page): Promise<void> {
+  await page.keyboard.press("End");
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll("details")) details.open = true;
+  });
+}

@@ -11,6 +11,9 @@ export const noticeTexts = topic("notice", {
   letGo: "Let go to open the project file",
   secondsAllowed: (seconds: number) => `${seconds} s allowed`,
   details: "Details",
+  workAbout: "it takes so long",
+  workWhy:
+    "The share is that of the runs that are to be made; the seconds left follow from how fast they have gone so far.",
   whatIsLeftOut: "What the model leaves out",
   leftOut: "Left out",
   trustLess: "So trust less",

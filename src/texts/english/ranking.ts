@@ -15,6 +15,9 @@ export const rankingTexts = topic("ranking", {
   showAll: (count: number) => `Show all ${count}`,
   missing: (count: number) => `${count} ${count === 1 ? "pattern" : "patterns"} without a routine here`,
   onAverage: (balls: string, seconds: string) => `${balls} on average · ${seconds} s`,
+  rowAbout: "a row has these numbers",
+  rowWhy:
+    "What the list goes by, the range in which the true value lies 19 times out of 20, the balls home on average, and the seconds the moves take: the sheet of a routine explains each.",
   mayBeBest: "· ≈\u00a0may be as good as the best",
   fewRuns: (runs: number) => `· only ${runs} runs: others did better`,
   tooLong: (seconds: number) => `! longer than the ${seconds} s allowed`,

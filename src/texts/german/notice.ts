@@ -10,6 +10,9 @@ export const noticeTexts: Catalogue["notice"] = {
   letGo: "Loslassen, um die Projektdatei zu öffnen",
   secondsAllowed: (seconds) => `${seconds} s erlaubt`,
   details: "Einzelheiten",
+  workAbout: "es so lange dauert",
+  workWhy:
+    "Der Anteil ist der an den Läufen, die zu machen sind; die Sekunden folgen daraus, wie schnell es bisher ging.",
   whatIsLeftOut: "Was das Modell weglässt",
   leftOut: "Weggelassen",
   trustLess: "Darum weniger vertrauen",

@@ -14,6 +14,9 @@ export const rankingTexts: Catalogue["ranking"] = {
   showAll: (count) => `Alle ${count} zeigen`,
   missing: (count) => `${count} Muster hier ohne Routine`,
   onAverage: (balls, seconds) => `im Schnitt ${balls} · ${seconds} s`,
+  rowAbout: "eine Zeile diese Zahlen hat",
+  rowWhy:
+    "Wonach die Liste geht, der Bereich, in dem der wahre Wert in 19 von 20 Fällen liegt, die Bälle im Ziel im Schnitt und die Sekunden der Züge: Das Blatt einer Routine erklärt jede.",
   mayBeBest: "· ≈\u00a0vielleicht so gut wie die beste",
   fewRuns: (runs) => `· nur ${runs} Läufe: Andere waren besser`,
   tooLong: (seconds) => `! länger als die erlaubten ${seconds} s`,

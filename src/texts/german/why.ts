@@ -55,5 +55,72 @@ export const whyTexts: Catalogue["why"] = {
     words:
       "Beide haben dieselben Läufe mit denselben Bällen und Fehlern gemacht; was anders ist, kommt also von eurer Änderung und nicht vom Glück.",
   },
+  follows: {
+    about: "das folgt",
+    words:
+      "Es ist aus Umriss, Antrieb, Haftung und Zone gerechnet, die ihr eingetippt habt: Ändert eins davon, und es ändert sich sofort.",
+  },
+  moves: {
+    about: "die Züge diese Zahlen haben",
+    words:
+      "Sie folgen aus dem Muster, der Zone und der Größe eures Roboters: Jedes Stück endet da, wo das nächste anfangen muss.",
+  },
+  doubt: {
+    about: "es nicht sicherer ist",
+    words:
+      "Mehr Läufe machen den ersten Zweifel kleiner; der zweite kommt von Werten, die auf eurem Boden niemand gemessen hat, und nur Messen macht ihn kleiner.",
+  },
+  run: {
+    about: "dieser Lauf so ausgeht",
+    words:
+      "Er wird Sekunde für Sekunde aus der Aufstellung und den kleinen Fehlern seiner Nummer gerechnet; ein Ball ist im Ziel, wenn er am Ende auf dem Keil liegt.",
+  },
+  layers: {
+    touched: {
+      about: "eine Stelle berührt wird",
+      words:
+        "Der Weg des Schiebers ohne jeden Fehler wird über den Boden gelegt: Eine Stelle zählt, wenn er einen Ball berührt, dessen Mitte dort liegt.",
+    },
+    sure: {
+      about: "eine Stelle sicher ist",
+      words:
+        "Sie ist sicher, wenn keine Abweichung innerhalb der Grenzen einen Ball dort unberührt lassen kann, und offen, wenn eine es kann.",
+    },
+    pushes: {
+      about: "eine Stelle so lange dauert",
+      words:
+        "Für jede Stelle wird die schnellste Kette gerader Schübe in die Ecke gesucht, mit den Wegen des Roboters dorthin: was ein Roboter braucht, der weiß, wo der Ball liegt.",
+    },
+    carry: {
+      about: "ein Ball hier verloren gehen kann",
+      words:
+        "Hier bremst oder dreht der Roboter, und das Zeichen sagt, ob ein Ball bei diesem Tempo auf diesem Boden in einem Schieber dieser Form bleibt.",
+    },
+  },
+  steps: {
+    about: "die Räder sich so weit drehen",
+    words:
+      "Ein Rad dreht sich um seinen Weg auf dem Boden geteilt durch seinen Umfang, die mittlere Abweichung schon ausgeglichen; dreht der Roboter, fahren die Räder auf einem Kreis, so weit wie die Spurweite.",
+  },
+  measured: {
+    about: "da ein Bereich steht",
+    words:
+      "Versuche fallen jedes Mal etwas anders aus; euer Mittel liegt also nur nahe am wahren Wert, der in 19 von 20 Fällen in diesem Bereich liegt.",
+  },
+  proposed: {
+    about: "gerade diese Aufstellungen",
+    words:
+      "Sie sind so verteilt, dass wenige Läufe den ganzen Boden erproben, dazu einige, die für diese Routine schwer sind; die zwei Zahlen eines Balls sind seine Millimeter von der linken und von der unteren Wand.",
+  },
+  practised: {
+    about: "Versprechen und Übung so verglichen werden",
+    words:
+      "Das Modell fährt zu jeder Aufstellung, die ihr versucht habt, viele Läufe und sagt, wie oft es dort klappt; die Quote nach dem Üben ist die eurer Läufe, mit einem mehr, der klappte, und einem, der nicht klappte, damit wenige Läufe weder alles noch nichts versprechen.",
+  },
+  decided: {
+    about: "diese Zahlen zählen",
+    words:
+      "Vorher und nachher haben dieselben Läufe mit denselben Bällen und Fehlern gemacht, und alles, was man braucht, um sie zu wiederholen, ist hier aufgehoben.",
+  },
   runsToLoad: "Die Läufe werden gerechnet",
 };
