@@ -3,10 +3,13 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { PointMm } from "../model/zone.ts";
 import { emptyLayer } from "./layer.ts";
 import { ballColour, type Palette } from "./palette.ts";
-import { regionRuns } from "./regionLayout.ts";
+import { ballRadiiMm, regionRuns } from "./regionLayout.ts";
 import type { Viewport } from "./viewport.ts";
 
-/** Where the laying-out rule lets a ball's middle lie, shaded, and a few placements it gives as rings. */
+/**
+ * Where the laying-out rule lets a ball's middle lie, shaded, and a few placements it gives as rings. With balls of several
+ * sizes there is a shade for each size, one over the other: darkest is where all of them may lie.
+ */
 export class RegionScene {
   readonly layer = new Container();
 
@@ -17,17 +20,19 @@ export class RegionScene {
     palette: Palette,
   ): void {
     this.clear();
-    const drawn = new Graphics();
-    for (const run of regionRuns(project)) {
-      drawn.rect(
-        viewport.x(run.fromMm),
-        viewport.y(run.yMm + run.stepMm),
-        viewport.px(run.toMm - run.fromMm),
-        viewport.px(run.stepMm),
-      );
+    for (const radiusMm of ballRadiiMm(project)) {
+      const drawn = new Graphics();
+      for (const run of regionRuns(project, radiusMm)) {
+        drawn.rect(
+          viewport.x(run.fromMm),
+          viewport.y(run.yMm + run.stepMm),
+          viewport.px(run.toMm - run.fromMm),
+          viewport.px(run.stepMm),
+        );
+      }
+      drawn.fill({ color: palette.pathNow, alpha: 0.13 });
+      this.layer.addChild(drawn);
     }
-    drawn.fill({ color: palette.pathNow, alpha: 0.13 });
-    this.layer.addChild(drawn);
     const rings = new Graphics();
     const kinds = ballsOf(project);
     for (const placement of placements) {

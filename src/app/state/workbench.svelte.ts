@@ -12,14 +12,13 @@ import type { LengthUnit } from "../words/quantity.ts";
 import type { Candidate } from "./candidate.ts";
 import { Coverages } from "./coverages.svelte.ts";
 import { Desk } from "./desk.svelte.ts";
-import { FixFinder } from "./fixFinder.svelte.ts";
 import { Ghosts } from "./ghosts.svelte.ts";
 import { nextTask } from "./nextTask.ts";
 import { type OwnRoutine, OwnRoutines } from "./ownRoutines.svelte.ts";
 import { type Opener, Ranking } from "./ranking.svelte.ts";
 import { Runs } from "./runs.svelte.ts";
+import { type FixFinder, fixFinder, type SensorFinder, sensorFinder } from "./searches.ts";
 import { SEED } from "./seed.ts";
-import { SensorFinder } from "./sensorFinder.svelte.ts";
 import { readSetting, writeSetting } from "./settings.ts";
 import { WeakSpots } from "./weakSpots.svelte.ts";
 import type { Workers } from "./workers.ts";
@@ -92,8 +91,8 @@ export class Workbench {
     this.own = new OwnRoutines(pool);
     this.coverages = new Coverages(pool);
     this.weak = new WeakSpots(pool);
-    this.fixes = new FixFinder(pool);
-    this.sensors = new SensorFinder(pool);
+    this.fixes = fixFinder(pool);
+    this.sensors = sensorFinder(pool);
     this.ghosts = new Ghosts(pool);
     this.runs = new Runs(pool, () => {
       const { project, chosen } = this;

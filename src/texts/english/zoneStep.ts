@@ -129,8 +129,7 @@ export const zoneStepTexts = topic("zoneStep", {
   region: "Region",
   shaded:
     "The shaded floor is where the rule lets a ball’s middle lie; the rings are four placements it could give.",
-  shadedKinds:
-    "Of several kinds, the smallest ball’s region is shaded: larger ones keep farther from everything.",
+  shadedKinds: "Larger balls keep farther from everything: darkest is where balls of every size may lie.",
   spotsDragged: "Each ball can be dragged on the drawing.",
   counts: "What counts",
   home: "A ball is home",

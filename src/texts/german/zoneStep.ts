@@ -136,7 +136,7 @@ export const zoneStepTexts: Catalogue["zoneStep"] = {
   shaded:
     "Schattiert ist, wo nach der Regel die Mitte eines Balls liegen darf; die Ringe sind vier Aufstellungen, die sie ergeben könnte.",
   shadedKinds:
-    "Bei mehreren Sorten gilt die Schattierung für den kleinsten Ball: Größere bleiben von allem weiter weg.",
+    "Größere Bälle bleiben weiter von allem weg: Am dunkelsten ist, wo Bälle jeder Größe liegen dürfen.",
   spotsDragged: "Jeder Ball lässt sich auf der Zeichnung ziehen.",
   counts: "Was zählt",
   home: "Ein Ball ist im Ziel",

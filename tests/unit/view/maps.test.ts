@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { regionRuns } from "../../../src/view/regionLayout.ts";
+import { ballRadiiMm, type RegionRun, regionRuns } from "../../../src/view/regionLayout.ts";
 import { hatchRegion } from "../../../src/view/ringHatch.ts";
 import { Viewport } from "../../../src/view/viewport.ts";
 import { inRegion } from "../../../src/view/zoneMap.ts";
@@ -44,14 +44,29 @@ it("a place lies in a region, in its hole, or outside", () => {
   ]);
 });
 
+const areaOf = (runs: readonly RegionRun[]) =>
+  runs.reduce((sum, run) => sum + (run.toMm - run.fromMm) * run.stepMm, 0);
+
 describe("the shaded start region", () => {
+  it("has a shade for each size of ball, the larger the smaller", () => {
+    const project = shippedProject();
+    const [group] = project.balls;
+    if (!group) throw new Error("no balls");
+    const large = { ...group, kind: { ...group.kind, diameterMm: 60 } };
+    const mixed = { ...project, balls: [large, group, large] };
+    expect(ballRadiiMm(mixed)).toEqual([20, 30]);
+    const [small = 0, big = 0] = ballRadiiMm(mixed).map((radius) => areaOf(regionRuns(mixed, radius)));
+    expect(big).toBeGreaterThan(0.5 * small);
+    expect(big).toBeLessThan(0.97 * small);
+  });
+
   it("has nearly the area in which the placements fall, and none for fixed spots", () => {
     const project = shippedProject();
-    const area = regionRuns(project).reduce((sum, run) => sum + (run.toMm - run.fromMm) * run.stepMm, 0);
+    const area = areaOf(regionRuns(project, 20));
     // Zone less wedge, robot and margins: between half and all of the floor.
     expect(area).toBeGreaterThan(0.6 * 1200 * 900);
     expect(area).toBeLessThan(1140 * 840);
     const fixed = { kind: "fixed" as const, positions: [] };
-    expect(regionRuns({ ...project, rules: { ...project.rules, layout: fixed } })).toEqual([]);
+    expect(regionRuns({ ...project, rules: { ...project.rules, layout: fixed } }, 20)).toEqual([]);
   });
 });

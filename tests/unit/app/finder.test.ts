@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { SensorFinder } from "../../../src/app/state/sensorFinder.svelte.ts";
+import { fixFinder, sensorFinder } from "../../../src/app/state/searches.ts";
 import { shippedProject } from "../../support/projectFiles.ts";
 
 const project = shippedProject();
 
 describe("finding what sensors are worth", () => {
   it("says what went wrong, and is idle again when it is forgotten", async () => {
-    const finder = new SensorFinder({ run: () => Promise.reject(new Error("no worker")) });
+    const finder = sensorFinder({ run: () => Promise.reject(new Error("no worker")) });
     await finder.find(project, 1);
     expect(finder.status).toBe("failed");
     expect(finder.fault).toBe("no worker");
@@ -15,7 +15,7 @@ describe("finding what sensors are worth", () => {
   });
 
   it("shows nothing of a job that was cancelled", async () => {
-    const finder = new SensorFinder({
+    const finder = sensorFinder({
       run: (_project, _routine, _task, options) =>
         options?.signal?.aborted ? Promise.reject(new Error("cancelled")) : new Promise(() => {}),
     });
@@ -25,5 +25,14 @@ describe("finding what sensors are worth", () => {
     await done;
     expect(finder.status).toBe("stopped");
     expect(finder.result).toBeNull();
+  });
+
+  it("is the same for what to fix: a fault is told, a cancelled search is stopped", async () => {
+    const routine = { id: "r", label: "Try", pattern: "Own", params: {}, moves: [] };
+    const faulty = fixFinder({ run: () => Promise.reject(new Error("no worker")) });
+    await faulty.find(project, routine, 1);
+    expect([faulty.status, faulty.fault]).toEqual(["failed", "no worker"]);
+    faulty.clear();
+    expect(faulty.status).toBe("idle");
   });
 });
