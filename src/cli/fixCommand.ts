@@ -50,7 +50,7 @@ export async function fixCommand(input: FixInput): Promise<number> {
   }
   if (input.json) printJson(fixJson(input, list));
   else print(fixText(project, found.value, input, list));
-  if (kept && !input.json) print(t.written(input.keep.file ?? ""));
+  if (input.keep.file !== null && !input.json) print(kept ? t.written(input.keep.file) : t.notWritten);
   return isStopped ? STOPPED : FINE;
 }
 

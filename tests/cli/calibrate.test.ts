@@ -1,8 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { parseProjectFile } from "../../src/model/parse.ts";
 import { runCommand, runForJson } from "../support/command.ts";
+import { shippedProject } from "../support/projectFiles.ts";
 
 const directory = mkdtempSync(join(tmpdir(), "wedgeward-calibrate-"));
 afterAll(() => rmSync(directory, { recursive: true }));
@@ -47,6 +49,26 @@ describe("wedgeward calibrate", () => {
     expect(json.changes.find(({ path: at }) => at.endsWith("turnScaleMean"))).toMatchObject({
       allowed: true,
     });
+  });
+
+  it("writes what was measured into a new file, with the decision and its table, never over a file", async () => {
+    const path = file("kept.csv", TABLE);
+    const kept = join(directory, "kept.json");
+    const args = ["calibrate", path, "--project", "plate-robot", "--keep", kept, "--note", "It stops short."];
+    const { code, stdout } = await runCommand(...args);
+    expect([code, stdout]).toEqual([0, expect.stringContaining(kept)]);
+    const read = parseProjectFile(readFileSync(kept, "utf8"));
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    const { project, record } = read.value;
+    expect(project.robot.drift.systematic.turnScaleMean).toBeCloseTo(-0.03204, 5);
+    expect(record.measurements.trim()).toBe(TABLE);
+    expect(record.decisions).toHaveLength(1);
+    expect(record.decisions[0]).toMatchObject({ kind: "calibration", reason: "It stops short." });
+    // The project as it was, and the table: from these the figures come again.
+    expect(record.decisions[0]?.inputs.project).toEqual(shippedProject("plate-robot.json"));
+    expect(record.decisions[0]?.inputs.measurements.trim()).toBe(TABLE);
+    const again = await runCommand(...args);
+    expect([again.code, again.stderr]).toEqual([2, expect.stringMatching(/--keep: .*left as it is/)]);
   });
 
   it("lists all that is wrong with the table, and with the command", async () => {

@@ -1,4 +1,8 @@
+import { mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { parseProjectFile } from "../../src/model/parse.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { runCommand, runForJson, stoppedCommand } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
@@ -31,9 +35,30 @@ describe("wedgeward fix", () => {
     expect(one.dependence.shares).toHaveLength(4);
   });
 
-  it("says it in words", async () => {
-    const { code, stdout } = await runCommand("fix", "--routine", routine, "--trials", "20");
+  it("says it in words, and writes the row that is taken down as a decision, never over a file", async () => {
+    const file = join(mkdtempSync(join(tmpdir(), "kept-")), "kept.json");
+    const keep = ["--keep", file, "--take", "2", "--note", "A file does it."];
+    const args = ["fix", "--routine", routine, "--trials", "20"];
+    const { code, stdout } = await runCommand(...args, ...keep);
     expect(code).toBe(0);
+    const read = parseProjectFile(readFileSync(file, "utf8"));
+    if (!read.ok) throw new Error(JSON.stringify(read.issues));
+    const [decision, ...others] = read.value.record.decisions;
+    expect(others).toEqual([]);
+    expect(decision).toMatchObject({ kind: "fix", reason: "A file does it." });
+    // The second row of the list, with the change, the routine and the runs by which it can be tried again.
+    expect(stdout).toMatch(new RegExp(`^ *2 +${decision?.title} `, "m"));
+    const { change, routines, trials, project } = decision!.inputs;
+    expect([change, routines.map(({ id }) => id), trials]).toEqual([
+      expect.stringMatching(/\w/),
+      [routine],
+      20,
+    ]);
+    expect(project).toEqual(shippedProject());
+    expect(read.value.project).toEqual(shippedProject());
+    expect(stdout).toContain(file);
+    const again = await runCommand(...args, ...keep);
+    expect([again.code, again.stderr]).toEqual([2, expect.stringMatching(/--keep: .*left as it is/)]);
     expect(stdout).toMatch(/As it is: every ball home in \d+(\.\d)? of 100 runs/);
     expect(stdout).toMatch(/turn error halved +[+−]?\d+ of 100 runs \([+−]?\d+ to [+−]?\d+\)/);
     expect(stdout).toMatch(/what the balls home depend on/);

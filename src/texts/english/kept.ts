@@ -10,5 +10,6 @@ export const keptTexts = topic("kept", {
   changed: (what: string) => `Changed: ${what}.`,
   unchanged: "In the project file nothing differs.",
   head: (other: string) => `Changed from ${other} to this project:`,
+  notWritten: "Stopped before the end, so nothing was written down.",
   written: (file: string) => `Written down in ${file}; the project before it stays as it was.`,
 });

@@ -9,5 +9,6 @@ export const keptTexts: Catalogue["kept"] = {
   changed: (what) => `Geändert: ${what}.`,
   unchanged: "In der Projektdatei ist nichts anders.",
   head: (other) => `Von ${other} zu diesem Projekt geändert:`,
+  notWritten: "Vor dem Ende angehalten, darum ist nichts aufgeschrieben.",
   written: (file) => `Aufgeschrieben in ${file}; das Projekt davor bleibt, wie es war.`,
 };
