@@ -20,7 +20,8 @@ import type { Keep } from "./keepDecision.ts";
 
 /** What the command line asks for, defaults filled in. */
 export type Invocation =
-  | { readonly command: "help" }
+  /** null: about all commands. */
+  | { readonly command: "help"; readonly about: CommandName | null }
   | { readonly command: "version" }
   | { readonly command: "start" }
   | ({
@@ -116,7 +117,7 @@ interface Words {
  */
 export function parseArguments(argv: readonly string[], cores: number): Parsed<Invocation> {
   if (argv.length === 0 || argv.some((word) => word === "--help" || word === "-h"))
-    return fine({ command: "help" });
+    return fine({ command: "help", about: COMMANDS.find(({ name }) => name === argv[0])?.name ?? null });
   if (argv.includes("--version")) return fine({ command: "version" });
   const [name, ...rest] = argv;
   const command = COMMANDS.find((each) => each.name === name);

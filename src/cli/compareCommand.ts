@@ -83,7 +83,10 @@ function changedText(input: CompareInput, sides: Sides, isStopped: boolean): rea
       ? [t.unchanged]
       : [t.head(other ?? ""), ...changes.map((each) => `  ${differenceText(each)}`)];
   const { file } = input.keep;
-  return [...(other === null ? [] : list), ...(file === null ? [] : [isStopped ? t.notWritten : t.written(file)])];
+  return [
+    ...(other === null ? [] : list),
+    ...(file === null ? [] : [isStopped ? t.notWritten : t.written(file)]),
+  ];
 }
 
 function keepPair(

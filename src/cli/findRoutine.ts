@@ -6,13 +6,18 @@ import { nearestWord } from "../model/suggest.ts";
 import { generateRoutines } from "../plan/catalogue.ts";
 import { RoutineMaker } from "../plan/maker.ts";
 
-/** The routine of an id among those generated for a project; an unknown id comes back as an issue with the nearest ones. */
-export function findRoutine(project: Project, id: string): Parsed<Routine> {
+/**
+ * The routine of an id among those generated for a project; an unknown id comes back as an issue with the nearest ones.
+ *
+ * @param own ids of the team's own routines, which are named as well
+ */
+function findRoutine(project: Project, id: string, own: readonly string[]): Parsed<Routine> {
   const found = new RoutineMaker(project).make(id);
   if (found) return { ok: true, value: found };
   const ids = generateRoutines(project).map((routine) => routine.id);
-  const near = nearestIds(id, ids);
-  const message = `This project has no routine of that id; \`wedgeward plan\` lists all ${ids.length}.`;
+  const near = nearestIds(id, [...own, ...ids]);
+  const listed = own.length === 0 ? "" : ` besides its own: ${own.join(", ")}`;
+  const message = `This project has no routine of that id; \`wedgeward plan\` lists all ${ids.length}${listed}.`;
   const issue = { code: "unknown-routine", path: "--routine", message, got: id, expected: near.join(", ") };
   return { ok: false, issues: [issue] };
 }
@@ -20,7 +25,12 @@ export function findRoutine(project: Project, id: string): Parsed<Routine> {
 /** The same among the team's own routines of a project file, too; those come first. */
 export function routineIn({ project, routines }: ProjectFile, id: string): Parsed<Routine> {
   const own = routines.find((routine) => routine.id === id);
-  return own ? { ok: true, value: own } : findRoutine(project, id);
+  if (own) return { ok: true, value: own };
+  return findRoutine(
+    project,
+    id,
+    routines.map((routine) => routine.id),
+  );
 }
 
 /** The three ids most alike, best first. */

@@ -104,7 +104,12 @@ export const FLAGS = {
     allowed: "a table of practice runs",
     help: "the table of the runs you made (sheet: instead of those in the project file)",
   },
-  out: { kind: "text", value: "FILE", allowed: "a new file", help: "writes it there as well" },
+  out: {
+    kind: "text",
+    value: "FILE",
+    allowed: "a new file",
+    help: "the new file that it is written to; one that is there is left as it is",
+  },
   as: {
     kind: "text",
     value: "FORM",
@@ -139,7 +144,7 @@ export const FLAGS = {
     kind: "text",
     value: "PROJECT",
     allowed: "a project file, or the name of one that ships with the tool",
-    help: "which project the measurements are for",
+    help: "the project it is about: a file, or the name of one that ships with the tool",
   },
   "other-project": {
     kind: "text",

@@ -32,7 +32,7 @@ export async function main(argv: readonly string[], cores: number): Promise<numb
   const invocation = parsed.value;
   switch (invocation.command) {
     case "help":
-      print(helpText(fieldNames()));
+      print(helpText(fieldNames(), invocation.about));
       return FINE;
     case "version":
       print(packageVersion());

@@ -74,6 +74,9 @@ export function readText(path: string): Parsed<string> {
     if (fault instanceof TypeError) {
       return bad("not-utf8", "The file is no text in UTF-8; save it as such.", "other bytes", "UTF-8");
     }
+    const isMissing = fault instanceof Error && "code" in fault && fault.code === "ENOENT";
+    if (isMissing)
+      return bad("unreadable", "There is no such file; check the path.", path, "a readable file");
     const reason = fault instanceof Error ? fault.message : String(fault);
     return bad("unreadable", "The file cannot be read; check the path.", reason, "a readable file");
   }

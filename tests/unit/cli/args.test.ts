@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { type Invocation, parseArguments } from "../../../src/cli/args.ts";
+import { COMMANDS, FLAGS } from "../../../src/cli/flags.ts";
+import { helpText } from "../../../src/cli/help.ts";
 import type { Issue } from "../../../src/model/issue.ts";
 import { EVERY_BALL } from "../../../src/search/objective.ts";
 
@@ -56,8 +58,28 @@ describe("the command line", () => {
     expect(most).toMatchObject({ seed: Number.MAX_SAFE_INTEGER, index: 2 ** 32 - 1 });
   });
 
-  it.each(["", "--help", "-h", "plan --help", "nonsense --help"])("explains itself for '%s'", (line) => {
-    expect(accepted(line)).toEqual({ command: "help" });
+  it.each([
+    ["", null],
+    ["--help", null],
+    ["-h", null],
+    ["nonsense --help", null],
+    ["plan --help", "plan"],
+    ["fix a.json -h", "fix"],
+  ])("explains itself for '%s'", (line, about) => {
+    expect(accepted(line)).toEqual({ command: "help", about });
+  });
+
+  it("explains one command with its own flags only, and all with all", () => {
+    const fix = helpText(["usual-zone"], "fix");
+    expect(fix).toMatch(/^ {2}wedgeward fix \[PROJECT\] --routine ID/);
+    expect(fix.match(/^ {2}--\S+/gm)).toEqual(
+      COMMANDS.find(({ name }) => name === "fix")?.flags.map((flag) => `  --${flag}`),
+    );
+    expect(fix).toContain("PROJECT is a project file, or one of usual-zone.");
+    expect(helpText(["usual-zone"], "start")).not.toMatch(/PROJECT|--json/);
+    const all = helpText(["usual-zone"], null);
+    for (const { usage } of COMMANDS) expect(all).toContain(`  wedgeward ${usage}\n`);
+    expect(all.match(/^ {2}--\S+/gm)).toHaveLength(Object.keys(FLAGS).length);
   });
 
   it("tells its version", () => {
