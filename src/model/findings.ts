@@ -1,5 +1,4 @@
 import { issueTexts as t } from "../texts/english/issue.ts";
-import { plain } from "../texts/numbers.ts";
 import type { Issue } from "./issue.ts";
 import type { JsonValue } from "./json.ts";
 
@@ -50,12 +49,12 @@ class MutedFindings extends Findings {
   }
 }
 
-/** A value, printed shortly and safely. */
+/** A value as the file has it, printed shortly and safely. */
 export function describe(value: JsonValue): string {
   if (typeof value === "string") return `"${cut(value.replace(/\p{Cc}+/gu, " "), 40)}"`;
   if (Array.isArray(value)) return t.listOf(value.length);
   if (value instanceof Map) return t.objectWith(value.size);
-  return typeof value === "number" ? plain(value) : String(value);
+  return String(value);
 }
 
 /** What sort of value it is, with its article. */

@@ -54,7 +54,7 @@ describe("in German", () => {
 
   it("issues of a file say place, finding and remedy", () => {
     expect(issuesOf(usual.replace('"timeLimitS": 120', '"timeLimitS": -0.5'))).toEqual([
-      "Die Zahl ergibt hier keinen Sinn. Erlaubt ist eine Zahl von 0 bis 3600 s (weggelassen: 120 s). | −0,5 | eine Zahl von 0 bis 3600 s (weggelassen: 120 s)",
+      "Die Zahl ergibt hier keinen Sinn. Erlaubt ist eine Zahl von 0 bis 3600 s (weggelassen: 120 s). | -0.5 | eine Zahl von 0 bis 3600 s (weggelassen: 120 s)",
     ]);
     expect(issuesOf(usual.replace('"wall": "bottom"', '"wall": "botom"'))).toEqual([
       'Dieses Wort ist hier nicht bekannt. Meint ihr „bottom“? | "botom" | eines von "left", "right", "bottom", "top"',
