@@ -43,7 +43,7 @@ export function spokenLanguage(): Language {
  * texts cannot be fetched.
  */
 export async function speak(wanted: Language): Promise<void> {
-  const texts = wanted === "en" ? null : (await import("./german/german.ts")).german;
+  const texts: Catalogue | null = wanted === "en" ? null : await import("./german/german.ts");
   language = wanted;
   foreign = texts;
   for (const { name, live, english } of topics) Object.assign(live, texts ? texts[name] : english);

@@ -36,8 +36,14 @@ function isLabel(word: string): boolean {
   return /^[A-Z][a-z]{2,}[.:!?…]?$/.test(word) && !NAMES.has(word);
 }
 
+/** Comments are for engineers. */
+const HOW = {
+  languageVersion: ts.ScriptTarget.ES2023,
+  jsDocParsingMode: ts.JSDocParsingMode.ParseNone,
+};
+
 function inScript(text: string, offset: number): Loose[] {
-  const file = ts.createSourceFile("a.ts", text, ts.ScriptTarget.ES2023, true);
+  const file = ts.createSourceFile("a.ts", text, HOW, true);
   const found: Loose[] = [];
   const visit = (node: ts.Node): void => {
     if (isUnspoken(node)) return;

@@ -1,6 +1,8 @@
 import { readdirSync } from "node:fs";
-import { german } from "../../src/texts/german/german.ts";
+import * as germanTopics from "../../src/texts/german/german.ts";
 import { top } from "./sourceCheck.ts";
+
+const german: ReadonlyMap<string, object> = new Map(Object.entries(germanTopics));
 
 /** One text of one language: a string, or what a function says to sample values. */
 export interface Said {
@@ -28,7 +30,7 @@ export async function englishTopics(): Promise<Map<string, object>> {
 export async function allSaid(): Promise<readonly Said[]> {
   const said: Said[] = [];
   for (const [topic, english] of await englishTopics()) {
-    walk(topic, english, german[topic as keyof typeof german], said);
+    walk(topic, english, german.get(topic), said);
   }
   return said;
 }

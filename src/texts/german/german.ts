@@ -1,139 +1,68 @@
-import type { Catalogue } from "../catalogue.ts";
-import { calibrationTexts } from "./calibration.ts";
-import { carryTexts } from "./carry.ts";
-import { carryMapTexts } from "./carryMap.ts";
-import { changeTexts } from "./change.ts";
-import { chartTexts } from "./chart.ts";
-import { choiceTexts } from "./choice.ts";
-import { clipTexts } from "./clip.ts";
-import { coderStepTexts } from "./coderStep.ts";
-import { decisionTexts } from "./decision.ts";
-import { dialogTexts } from "./dialog.ts";
-import { drawingTexts } from "./drawing.ts";
-import { editMovesTexts } from "./editMoves.ts";
-import { faultTexts } from "./fault.ts";
-import { fieldTexts } from "./field.ts";
-import { fixTexts } from "./fix.ts";
-import { handOnTexts } from "./handOn.ts";
-import { heatTexts } from "./heat.ts";
-import { helpTexts } from "./help.ts";
-import { issueTexts } from "./issue.ts";
-import { jsonIssueTexts } from "./jsonIssue.ts";
-import { keptTexts } from "./kept.ts";
-import { knownBallsTexts } from "./knownBalls.ts";
-import { limitTexts } from "./limit.ts";
-import { linkTexts } from "./link.ts";
-import { listingTexts } from "./listing.ts";
-import { lossTexts } from "./loss.ts";
-import { mastheadTexts } from "./masthead.ts";
-import { moveTexts } from "./move.ts";
-import { notebookTexts } from "./notebook.ts";
-import { noticeTexts } from "./notice.ts";
-import { numberTexts } from "./number.ts";
-import { outlineTexts } from "./outline.ts";
-import { patternTexts } from "./pattern.ts";
-import { picturesTexts } from "./pictures.ts";
-import { playerTexts } from "./player.ts";
-import { posterTexts } from "./poster.ts";
-import { practiceCardTexts } from "./practiceCard.ts";
-import { practiceLogTexts } from "./practiceLog.ts";
-import { presetTexts } from "./preset.ts";
-import { raceTexts } from "./race.ts";
-import { rankingTexts } from "./ranking.ts";
-import { rateTexts } from "./rate.ts";
-import { robotFactTexts } from "./robotFact.ts";
-import { robotIssueTexts } from "./robotIssue.ts";
-import { robotStepTexts } from "./robotStep.ts";
-import { routineSheetTexts } from "./routineSheet.ts";
-import { runNoticeTexts } from "./runNotice.ts";
-import { sensorsTexts } from "./sensors.ts";
-import { sensorWorthTexts } from "./sensorWorth.ts";
-import { sheetTexts } from "./sheet.ts";
-import { sheetMakerTexts } from "./sheetMaker.ts";
-import { sheetProofTexts } from "./sheetProof.ts";
-import { shellTexts } from "./shell.ts";
-import { shippedTexts } from "./shipped.ts";
-import { spreadTexts } from "./spread.ts";
-import { stepWordsTexts } from "./stepWords.ts";
-import { storedTexts } from "./stored.ts";
-import { tableTexts } from "./table.ts";
-import { tapeTexts } from "./tape.ts";
-import { verdictTexts } from "./verdict.ts";
-import { watchTexts } from "./watch.ts";
-import { weakTexts } from "./weak.ts";
-import { weakStepTexts } from "./weakStep.ts";
-import { whyTexts } from "./why.ts";
-import { zoneIssueTexts } from "./zoneIssue.ts";
-import { zonePictureTexts } from "./zonePicture.ts";
-import { zoneStepTexts } from "./zoneStep.ts";
-
-/** All German texts: one chunk, fetched when German is first spoken. */
-export const german: Catalogue = {
-  calibration: calibrationTexts,
-  carry: carryTexts,
-  carryMap: carryMapTexts,
-  change: changeTexts,
-  chart: chartTexts,
-  choice: choiceTexts,
-  clip: clipTexts,
-  coderStep: coderStepTexts,
-  decision: decisionTexts,
-  dialog: dialogTexts,
-  drawing: drawingTexts,
-  editMoves: editMovesTexts,
-  fault: faultTexts,
-  field: fieldTexts,
-  fix: fixTexts,
-  handOn: handOnTexts,
-  heat: heatTexts,
-  help: helpTexts,
-  issue: issueTexts,
-  jsonIssue: jsonIssueTexts,
-  kept: keptTexts,
-  knownBalls: knownBallsTexts,
-  limit: limitTexts,
-  link: linkTexts,
-  listing: listingTexts,
-  loss: lossTexts,
-  masthead: mastheadTexts,
-  move: moveTexts,
-  notebook: notebookTexts,
-  notice: noticeTexts,
-  number: numberTexts,
-  outline: outlineTexts,
-  pattern: patternTexts,
-  pictures: picturesTexts,
-  player: playerTexts,
-  poster: posterTexts,
-  practiceCard: practiceCardTexts,
-  practiceLog: practiceLogTexts,
-  preset: presetTexts,
-  race: raceTexts,
-  ranking: rankingTexts,
-  rate: rateTexts,
-  robotFact: robotFactTexts,
-  robotIssue: robotIssueTexts,
-  robotStep: robotStepTexts,
-  routineSheet: routineSheetTexts,
-  runNotice: runNoticeTexts,
-  sensors: sensorsTexts,
-  sensorWorth: sensorWorthTexts,
-  sheet: sheetTexts,
-  sheetMaker: sheetMakerTexts,
-  sheetProof: sheetProofTexts,
-  shell: shellTexts,
-  shipped: shippedTexts,
-  spread: spreadTexts,
-  stepWords: stepWordsTexts,
-  stored: storedTexts,
-  table: tableTexts,
-  tape: tapeTexts,
-  verdict: verdictTexts,
-  watch: watchTexts,
-  weak: weakTexts,
-  weakStep: weakStepTexts,
-  why: whyTexts,
-  zoneIssue: zoneIssueTexts,
-  zonePicture: zonePictureTexts,
-  zoneStep: zoneStepTexts,
-};
+/** All German texts, a line for each topic of the catalogue: one chunk, fetched when German is first spoken. */
+export { calibrationTexts as calibration } from "./calibration.ts";
+export { carryTexts as carry } from "./carry.ts";
+export { carryMapTexts as carryMap } from "./carryMap.ts";
+export { changeTexts as change } from "./change.ts";
+export { chartTexts as chart } from "./chart.ts";
+export { choiceTexts as choice } from "./choice.ts";
+export { clipTexts as clip } from "./clip.ts";
+export { coderStepTexts as coderStep } from "./coderStep.ts";
+export { decisionTexts as decision } from "./decision.ts";
+export { dialogTexts as dialog } from "./dialog.ts";
+export { drawingTexts as drawing } from "./drawing.ts";
+export { editMovesTexts as editMoves } from "./editMoves.ts";
+export { faultTexts as fault } from "./fault.ts";
+export { fieldTexts as field } from "./field.ts";
+export { fixTexts as fix } from "./fix.ts";
+export { handOnTexts as handOn } from "./handOn.ts";
+export { heatTexts as heat } from "./heat.ts";
+export { helpTexts as help } from "./help.ts";
+export { issueTexts as issue } from "./issue.ts";
+export { jsonIssueTexts as jsonIssue } from "./jsonIssue.ts";
+export { keptTexts as kept } from "./kept.ts";
+export { knownBallsTexts as knownBalls } from "./knownBalls.ts";
+export { limitTexts as limit } from "./limit.ts";
+export { linkTexts as link } from "./link.ts";
+export { listingTexts as listing } from "./listing.ts";
+export { lossTexts as loss } from "./loss.ts";
+export { mastheadTexts as masthead } from "./masthead.ts";
+export { moveTexts as move } from "./move.ts";
+export { notebookTexts as notebook } from "./notebook.ts";
+export { noticeTexts as notice } from "./notice.ts";
+export { numberTexts as number } from "./number.ts";
+export { outlineTexts as outline } from "./outline.ts";
+export { patternTexts as pattern } from "./pattern.ts";
+export { picturesTexts as pictures } from "./pictures.ts";
+export { playerTexts as player } from "./player.ts";
+export { posterTexts as poster } from "./poster.ts";
+export { practiceCardTexts as practiceCard } from "./practiceCard.ts";
+export { practiceLogTexts as practiceLog } from "./practiceLog.ts";
+export { presetTexts as preset } from "./preset.ts";
+export { raceTexts as race } from "./race.ts";
+export { rankingTexts as ranking } from "./ranking.ts";
+export { rateTexts as rate } from "./rate.ts";
+export { robotFactTexts as robotFact } from "./robotFact.ts";
+export { robotIssueTexts as robotIssue } from "./robotIssue.ts";
+export { robotStepTexts as robotStep } from "./robotStep.ts";
+export { routineSheetTexts as routineSheet } from "./routineSheet.ts";
+export { runNoticeTexts as runNotice } from "./runNotice.ts";
+export { sensorsTexts as sensors } from "./sensors.ts";
+export { sensorWorthTexts as sensorWorth } from "./sensorWorth.ts";
+export { sheetTexts as sheet } from "./sheet.ts";
+export { sheetMakerTexts as sheetMaker } from "./sheetMaker.ts";
+export { sheetProofTexts as sheetProof } from "./sheetProof.ts";
+export { shellTexts as shell } from "./shell.ts";
+export { shippedTexts as shipped } from "./shipped.ts";
+export { spreadTexts as spread } from "./spread.ts";
+export { stepWordsTexts as stepWords } from "./stepWords.ts";
+export { storedTexts as stored } from "./stored.ts";
+export { tableTexts as table } from "./table.ts";
+export { tapeTexts as tape } from "./tape.ts";
+export { verdictTexts as verdict } from "./verdict.ts";
+export { watchTexts as watch } from "./watch.ts";
+export { weakTexts as weak } from "./weak.ts";
+export { weakStepTexts as weakStep } from "./weakStep.ts";
+export { whyTexts as why } from "./why.ts";
+export { zoneIssueTexts as zoneIssue } from "./zoneIssue.ts";
+export { zonePictureTexts as zonePicture } from "./zonePicture.ts";
+export { zoneStepTexts as zoneStep } from "./zoneStep.ts";

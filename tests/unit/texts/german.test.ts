@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { german } from "../../../src/texts/german/german.ts";
+import * as german from "../../../src/texts/german/german.ts";
 import { allSaid, englishTopics, type Said } from "../../support/texts.ts";
 
 /** Texts that are the same in both languages, and why. */
