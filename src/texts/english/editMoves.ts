@@ -24,11 +24,17 @@ export const editMovesTexts = topic("editMoves", {
   throwAway: "Throw it away",
   itsMoves: "Its moves",
   openOne: "Open one to change it; the ends of its stretch can be dragged on the drawing.",
+  armsTo: "Arms go",
+  armsEnds: {
+    open: "open",
+    closed: "closed",
+  },
   kinds: {
     drive: "Drive straight",
     turn: "Turn on the spot",
     arc: "Drive a curve",
     toWall: "Drive to the wall",
     wait: "Wait",
+    arms: "Swing the arms",
   },
 });

@@ -23,11 +23,17 @@ export const editMovesTexts: Catalogue["editMoves"] = {
   throwAway: "Wegwerfen",
   itsMoves: "Ihre Züge",
   openOne: "Öffnet einen, um ihn zu ändern; die Enden seiner Strecke lassen sich in der Zeichnung ziehen.",
+  armsTo: "Arme gehen",
+  armsEnds: {
+    open: "auf",
+    closed: "zu",
+  },
   kinds: {
     drive: "Geradeaus fahren",
     turn: "Auf der Stelle drehen",
     arc: "Einen Bogen fahren",
     toWall: "Bis zur Wand fahren",
     wait: "Warten",
+    arms: "Arme schwenken",
   },
 };
