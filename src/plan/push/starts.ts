@@ -12,8 +12,9 @@ const HEADINGS = 24;
 const ASIDE_SHARES = [0, 0.5, -0.5, 1, -1];
 /** Shortest run-up, mm. */
 const SHORT_RUN_MM = 40;
-/** Places along the wedge's long side that are aimed at. */
-const EDGE_SHARES = [0.3, 0.5, 0.7];
+/** Places along the wedge's long side that are aimed at: by a plate, which can only go straight there, and by a V. */
+const EDGE_SHARES = [0.15, 0.3, 0.4, 0.5, 0.6, 0.7, 0.85];
+const V_EDGE_SHARES = [0.3, 0.5, 0.7];
 
 /** Where the robot may stand to meet a ball squarely: as far behind it as it takes to turn there without touching it, or as near as the walls make it. */
 export function startsFor(maker: TripMaker, ball: LyingBall): readonly Pose[] {
@@ -30,7 +31,7 @@ function headingsFor({ builder }: TripMaker, ball: PointMm): readonly number[] {
   const { carry, target } = builder.scene;
   const round = Array.from({ length: HEADINGS }, (_, n) => -PI + ((n + 1) * 2 * PI) / HEADINGS);
   if (turnsOnSpot(carry)) return round;
-  const straight = EDGE_SHARES.map((share) =>
+  const straight = (carry.holds ? V_EDGE_SHARES : EDGE_SHARES).map((share) =>
     atan2((1 - share) * target.legYMm - ball.yMm, share * target.legXMm - ball.xMm),
   );
   return [...round, ...straight];
