@@ -8,7 +8,8 @@ import { linearScale } from "./scale.ts";
 
 /** Narrow: it stands in half a page. */
 const WIDTH_PX = 460;
-const LABEL_PX = 175;
+/** The longest reason in any language, in serifs as on a sheet too. */
+const LABEL_PX = 190;
 const ROW_PX = 26;
 const BAR_PX = 16;
 const TOP_PX = 12;

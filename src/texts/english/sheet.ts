@@ -51,7 +51,7 @@ export const sheetTexts = topic("sheet", {
   from0: ", N from 0.",
   caution:
     "Moving tracks and arms can pinch: fingers, hair and sleeves away. Batteries are charged under an adult’s eye. The event’s own rules and the venue’s safety rules come first.",
-  lost: (balls: number, why: string) => `${balls} balls ${why}`,
+  lost: (balls: number, why: string) => `${balls} ${balls === 1 ? "ball" : "balls"} ${why}`,
   hardest: "The hardest placement",
   earlier: (count: number) => `${count} earlier ones stand in the project file.`,
 });
