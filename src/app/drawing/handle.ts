@@ -14,6 +14,8 @@ export interface Grip {
   readonly look: "grip" | "body" | "ghost" | "add";
   /** Id of the grip with which a drag goes on once it has moved this one: what an "add" has made. */
   readonly becomes?: string;
+  /** Room between its neighbours: where it is too narrow for a third grip, this one is not shown. */
+  readonly roomMm?: number;
 }
 
 /** A grip whose move changes the project's form. */

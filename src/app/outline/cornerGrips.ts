@@ -37,6 +37,8 @@ export function cornerGrips(traced: Traced, points: readonly PointMm[]): readonl
         at: { xMm: (at.xMm + next.xMm) / 2, yMm: (at.yMm + next.yMm) / 2 },
         axis: "both",
         look: "add",
+        // A key or a button adds a corner there, too.
+        roomMm: Math.hypot(next.xMm - at.xMm, next.yMm - at.yMm),
         becomes: cornerId(index + 1),
         move: (form, to) => withPointInserted(form, traced, index, to),
       },

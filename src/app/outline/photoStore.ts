@@ -22,9 +22,9 @@ export async function keptPhoto(pageId: string): Promise<KeptPhoto | null> {
 }
 
 /** Whether it could be kept. */
-export async function keepPhoto(pageId: string, kept: KeptPhoto): Promise<boolean> {
+export async function keepPhoto(pageId: string, { photo, marks }: KeptPhoto): Promise<boolean> {
   try {
-    await set(pageId, kept, store());
+    await set(pageId, { photo, marks }, store());
     return true;
   } catch {
     return false;

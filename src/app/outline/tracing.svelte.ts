@@ -10,22 +10,29 @@ interface Under {
   readonly photo: Photo;
   /** Of this page only: gone when it closes. */
   readonly url: string;
+  readonly marks: Marks;
 }
 
 /** The photo under an outline, and what is marked in it. It never leaves the machine. */
 export class Tracing {
-  under = $state.raw<Under | null>(null);
   /** The file picked last is no picture. */
   unreadable = $state(false);
   /** The browser could not keep the photo. */
   unkept = $state(false);
-  readonly #history = new History<Marks | null>(null);
-  readonly marks = $derived.by(() => this.#history.present);
+  /** Photos with their marks; null where there is none, or where it was thrown away. */
+  readonly #history = new History<Under | null>(null);
+  readonly under = $derived.by(() => this.#history.present);
+  readonly marks = $derived.by(() => this.#history.present?.marks ?? null);
   readonly canUndo = $derived.by(() => this.#history.canUndo);
   readonly canRedo = $derived.by(() => this.#history.canRedo);
+  /** There is a photo, or one that can be brought back. */
+  readonly isUsed = $derived.by(() => this.under !== null || this.canUndo || this.canRedo);
   readonly #lengthMm: () => number;
   #pageId = "";
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Something is not written down yet. */
+  #waits = false;
+  readonly #urls: string[] = [];
 
   /** @param lengthMm how long the robot is, for the first guess at the scale */
   constructor(lengthMm: () => number) {
@@ -40,21 +47,23 @@ export class Tracing {
     if (this.under) return this.#keepSoon();
     const kept = await keptPhoto(pageId);
     if (!kept || this.under || pageId !== this.#pageId) return;
-    this.#lay(kept.photo, kept.marks);
+    this.#history.reset(this.#laid(kept.photo, kept.marks));
   }
 
   async pick(file: Blob): Promise<void> {
     const photo = await readPhoto(file);
     this.unreadable = photo === null;
     if (!photo) return;
-    this.#lay(photo, firstMarks(photo.widthPx, photo.heightPx, this.#lengthMm()));
+    const laid = this.#laid(photo, firstMarks(photo.widthPx, photo.heightPx, this.#lengthMm()));
+    if (this.under || this.canUndo) this.#history.push(laid);
+    else this.#history.reset(laid);
     this.#keepSoon();
   }
 
-  async remove(): Promise<void> {
-    clearTimeout(this.#timer);
-    this.#clear();
-    if (this.#pageId !== "") this.unkept = !(await forgetPhoto(this.#pageId));
+  /** Throws the photo away; while the dialog is open, undo brings it back. */
+  remove(): void {
+    this.#history.push(null);
+    void this.#keep(true);
   }
 
   /** Whether a mark could be laid there. */
@@ -72,7 +81,7 @@ export class Tracing {
   }
 
   change(marks: Marks, gesture = ""): void {
-    this.#history.push(marks, gesture);
+    if (this.under) this.#history.push({ ...this.under, marks }, gesture);
     this.#keepSoon();
   }
 
@@ -86,33 +95,31 @@ export class Tracing {
     this.#keepSoon();
   }
 
-  /** Writes down what still waits, and lets go of the photo. */
+  /** Writes down what still waits, and lets go of the photos. */
   close(): void {
     void this.#keep();
-    this.#clear();
-  }
-
-  #lay(photo: Photo, marks: Marks): void {
-    this.#clear();
-    this.under = { photo, url: URL.createObjectURL(photo.blob) };
-    this.#history.reset(marks);
-  }
-
-  #clear(): void {
-    if (this.under) URL.revokeObjectURL(this.under.url);
-    this.under = null;
+    for (const url of this.#urls.splice(0)) URL.revokeObjectURL(url);
     this.#history.reset(null);
   }
 
+  #laid(photo: Photo, marks: Marks): Under {
+    const url = URL.createObjectURL(photo.blob);
+    this.#urls.push(url);
+    return { photo, url, marks };
+  }
+
   #keepSoon(): void {
+    this.#waits = true;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => void this.#keep(), KEEP_AFTER_MS);
   }
 
-  async #keep(): Promise<void> {
+  async #keep(now = this.#waits): Promise<void> {
     clearTimeout(this.#timer);
-    const { marks, under } = this;
-    if (!marks || !under || this.#pageId === "") return;
-    this.unkept = !(await keepPhoto(this.#pageId, { photo: under.photo, marks }));
+    this.#waits = false;
+    const { under } = this;
+    if (!now || this.#pageId === "") return;
+    const kept = under ? keepPhoto(this.#pageId, under) : forgetPhoto(this.#pageId);
+    this.unkept = !(await kept);
   }
 }

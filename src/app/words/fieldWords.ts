@@ -21,12 +21,14 @@ export function ballsWords(project: Project): string {
 /** The zone as a text twin of the drawing. */
 export function zoneWords(project: Project): string {
   const { zone } = project;
+  const { doorway } = zone;
   const corner = moveTexts.corners[zone.wedge.corner];
-  const blocks = zone.keepOuts.length;
   return [
     playerTexts.zone(Math.round(zone.widthMm), Math.round(zone.heightMm)),
-    playerTexts.doorwayIn[zone.doorway.wall](Math.round(zone.doorway.widthMm)),
+    playerTexts.doorwayIn[doorway.wall](Math.round(doorway.widthMm), Math.round(doorway.centreMm)),
     playerTexts.wedge(corner, Math.round(zone.wedge.legXMm), Math.round(zone.wedge.legYMm)),
-    ...(blocks > 0 ? [playerTexts.keepOuts(blocks)] : []),
+    ...zone.keepOuts.map(({ xMm, yMm, widthMm, heightMm }) =>
+      playerTexts.keepOut(Math.round(widthMm), Math.round(heightMm), Math.round(xMm), Math.round(yMm)),
+    ),
   ].join(" ");
 }

@@ -31,7 +31,8 @@ export const playerTexts = topic("player", {
   zone: (width: number, height: number) => `Zone ${width} mm wide and ${height} mm high, seen from above.`,
   wedge: (corner: string, legX: number, legY: number) =>
     `Wedge in the ${corner} corner, legs ${legX} mm and ${legY} mm.`,
-  keepOuts: (count: number) => `${count} ${count === 1 ? "keep-out block" : "keep-out blocks"}.`,
+  keepOut: (width: number, height: number, left: number, up: number) =>
+    `Keep-out ${width} × ${height} mm, its lower left corner ${left} mm from the left, ${up} mm up.`,
   endsAfter: (time: string) => `The run ends after ${time}.`,
   allMovesDone: "All moves are done; the balls come to rest.",
   moveNow: (move: number, moves: number, words: string) => `Move ${move} of ${moves}: ${words}.`,
@@ -53,9 +54,13 @@ export const playerTexts = topic("player", {
     lost: "lost",
   },
   doorwayIn: {
-    left: (width: number) => `Doorway ${width} mm wide in the left wall.`,
-    right: (width: number) => `Doorway ${width} mm wide in the right wall.`,
-    bottom: (width: number) => `Doorway ${width} mm wide in the lower wall.`,
-    top: (width: number) => `Doorway ${width} mm wide in the upper wall.`,
+    left: (width: number, middle: number) =>
+      `Doorway ${width} mm wide in the left wall, its middle ${middle} mm up.`,
+    right: (width: number, middle: number) =>
+      `Doorway ${width} mm wide in the right wall, its middle ${middle} mm up.`,
+    bottom: (width: number, middle: number) =>
+      `Doorway ${width} mm wide in the lower wall, its middle ${middle} mm from the left.`,
+    top: (width: number, middle: number) =>
+      `Doorway ${width} mm wide in the upper wall, its middle ${middle} mm from the left.`,
   },
 });

@@ -29,7 +29,8 @@ export const playerTexts: Catalogue["player"] = {
   place: (left, up) => `${left} mm von links, ${up} mm von unten`,
   zone: (width, height) => `Zone ${width} mm breit und ${height} mm hoch, von oben gesehen.`,
   wedge: (corner, legX, legY) => `Keil in der Ecke ${corner}, Schenkel ${legX} mm und ${legY} mm.`,
-  keepOuts: (count) => `${count} ${count === 1 ? "Sperrfläche" : "Sperrflächen"}.`,
+  keepOut: (width, height, left, up) =>
+    `Sperrfläche ${width} × ${height} mm, ihre Ecke unten links ${left} mm von links, ${up} mm nach oben.`,
   endsAfter: (time) => `Der Lauf endet nach ${time}.`,
   allMovesDone: "Alle Züge sind gefahren; die Bälle rollen aus.",
   moveNow: (move, moves, words) => `Zug ${move} von ${moves}: ${words}.`,
@@ -51,9 +52,13 @@ export const playerTexts: Catalogue["player"] = {
     lost: "verloren",
   },
   doorwayIn: {
-    left: (width) => `Einfahrt ${width} mm breit in der linken Wand.`,
-    right: (width) => `Einfahrt ${width} mm breit in der rechten Wand.`,
-    bottom: (width) => `Einfahrt ${width} mm breit in der unteren Wand.`,
-    top: (width) => `Einfahrt ${width} mm breit in der oberen Wand.`,
+    left: (width, middle) =>
+      `Einfahrt ${width} mm breit in der linken Wand, ihre Mitte ${middle} mm nach oben.`,
+    right: (width, middle) =>
+      `Einfahrt ${width} mm breit in der rechten Wand, ihre Mitte ${middle} mm nach oben.`,
+    bottom: (width, middle) =>
+      `Einfahrt ${width} mm breit in der unteren Wand, ihre Mitte ${middle} mm von links.`,
+    top: (width, middle) =>
+      `Einfahrt ${width} mm breit in der oberen Wand, ihre Mitte ${middle} mm von links.`,
   },
 };
