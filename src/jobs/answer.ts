@@ -6,15 +6,15 @@ import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol
 type Answering<K extends TaskKind> = (known: Known, task: TaskOf<K>) => Answers[K] | Promise<Answers[K]>;
 
 /**
- * What is done for each kind of task: a function of the subject and the task alone. Routines and runs are there at once;
+ * What is done for each kind of task: a function of the subject and the task alone. Blind routines and their runs are there at once;
  * everything else is fetched when it is first asked for, so that a page begins to rank sooner.
  */
 const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
-  stress: ({ plan }, { seed, from, to }) => runBatch(plan, seed, from, to),
-  "all-known": ({ knowing }, { seed, from, to }) => runBatch(knowing, seed, from, to),
-  record: ({ plan }, { seed, index }) => recordTrial(plan, seed, index),
-  fates: ({ plan }, { seed, from, to }) => runFates(plan, seed, from, to),
-  routines: ({ maker }, { ids }) => ids.map((id) => maker.make(id)),
+  stress: async ({ plan }, { seed, from, to }) => runBatch(await plan, seed, from, to),
+  "all-known": async ({ knowing }, { seed, from, to }) => runBatch(await knowing, seed, from, to),
+  record: async ({ plan }, { seed, index }) => recordTrial(await plan, seed, index),
+  fates: async ({ plan }, { seed, from, to }) => runFates(await plan, seed, from, to),
+  routines: (known, { ids }) => known.make(ids),
   coverage: async ({ subject, routine }) => {
     const { coverageOf } = await import("../score/coverage.ts");
     return coverageOf(subject.project, routine);

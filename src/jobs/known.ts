@@ -1,14 +1,17 @@
 import type { Routine } from "../model/routine.ts";
-import { RoutineMaker } from "../plan/maker.ts";
-import { compileTrial, type TrialPlan } from "../trial/compile.ts";
+import { SweepMaker } from "../plan/sweepMaker.ts";
+import { planTrial, type TrialOptions, type TrialPlan } from "../trial/plan.ts";
 import type { Subject } from "./protocol.ts";
 
-/** What a worker keeps of a subject: itself, and whatever was derived from it when first asked for. */
+/**
+ * What a worker keeps of a subject: itself, and whatever was derived from it when first asked for. The code for routines that
+ * decide on the way is fetched with the first of them.
+ */
 export class Known {
   readonly subject: Subject;
-  #plan: TrialPlan | null = null;
-  #knowing: TrialPlan | null = null;
-  #maker: RoutineMaker | null = null;
+  #plan: Promise<TrialPlan> | null = null;
+  #knowing: Promise<TrialPlan> | null = null;
+  #sweeps: SweepMaker | null = null;
 
   constructor(subject: Subject) {
     this.subject = subject;
@@ -21,20 +24,33 @@ export class Known {
     return routine;
   }
 
-  get plan(): TrialPlan {
-    this.#plan ??= compileTrial(this.subject.project, this.routine);
+  get plan(): Promise<TrialPlan> {
+    this.#plan ??= this.#compiled({});
     return this.#plan;
   }
 
   /** The plan of a robot that knows its own place and every ball's. */
-  get knowing(): TrialPlan {
-    this.#knowing ??= compileTrial(this.subject.project, this.routine, { perfect: true });
+  get knowing(): Promise<TrialPlan> {
+    this.#knowing ??= this.#compiled({ perfect: true });
     return this.#knowing;
   }
 
-  /** Makes the project's routines; what they have in common is worked out once. */
-  get maker(): RoutineMaker {
-    this.#maker ??= new RoutineMaker(this.subject.project);
-    return this.#maker;
+  /** The project's routines of these ids; what they have in common is worked out once. */
+  async make(ids: readonly string[]): Promise<readonly (Routine | null)[]> {
+    const { project } = this.subject;
+    this.#sweeps ??= new SweepMaker(project);
+    const sweeps = this.#sweeps;
+    if (ids.every((id) => sweeps.knows(id))) return ids.map((id) => sweeps.make(id));
+    const { RoutineMaker } = await import("../plan/maker.ts");
+    const maker = new RoutineMaker(project);
+    return ids.map((id) => (sweeps.knows(id) ? sweeps : maker).make(id));
+  }
+
+  async #compiled(options: TrialOptions): Promise<TrialPlan> {
+    const { project } = this.subject;
+    const { routine } = this;
+    if (routine.program === undefined) return planTrial(project, routine, options, () => null);
+    const { compileTrial } = await import("../trial/compile.ts");
+    return compileTrial(project, routine, options);
   }
 }

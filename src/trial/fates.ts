@@ -1,6 +1,6 @@
 import { bx, by } from "./balls.kernel.ts";
-import type { TrialPlan } from "./compile.ts";
 import { LOSS_REASONS, type LossReason } from "./outcome.ts";
+import type { TrialPlan } from "./plan.ts";
 import {
   homeAtS,
   jamMove,

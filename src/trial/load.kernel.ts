@@ -19,10 +19,10 @@ import {
   wallBounce,
   wallFriction,
 } from "./balls.kernel.ts";
-import type { TrialPlan } from "./compile.ts";
 import { clearContacts } from "./contact.kernel.ts";
 import { awake, settings, useBalls } from "./engine.kernel.ts";
 import { inJam } from "./jam.kernel.ts";
+import type { TrialPlan } from "./plan.ts";
 import { loadShape } from "./robot.kernel.ts";
 import { drawSpread, SPREAD_FACTORS } from "./spread.ts";
 import { loadWalls } from "./walls.kernel.ts";

@@ -1,7 +1,8 @@
 import type { Project } from "../../src/model/project.ts";
 import type { Move, Routine } from "../../src/model/routine.ts";
 import type { PointMm } from "../../src/model/zone.ts";
-import { compileTrial, type TrialPlan } from "../../src/trial/compile.ts";
+import { compileTrial } from "../../src/trial/compile.ts";
+import type { TrialPlan } from "../../src/trial/plan.ts";
 import { runBatch } from "../../src/trial/run.ts";
 import { openFans } from "../support/frictionless.ts";
 import { defaultProject } from "./defaultProject.ts";

@@ -1,5 +1,6 @@
 import { generateRoutines } from "../../src/plan/catalogue.ts";
-import { compileTrial, type TrialPlan } from "../../src/trial/compile.ts";
+import { compileTrial } from "../../src/trial/compile.ts";
+import type { TrialPlan } from "../../src/trial/plan.ts";
 import { runBatch } from "../../src/trial/run.ts";
 import { defaultProject } from "./defaultProject.ts";
 import { firstOfEachPattern } from "./firstOfEachPattern.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type BallKind, inertiaFactor } from "../../src/model/ball.ts";
-import type { TrialOptions } from "../../src/trial/compile.ts";
+import type { TrialOptions } from "../../src/trial/plan.ts";
 import { startingAt } from "../support/approach.ts";
 import { inTheLimit, runInMotion } from "../support/inMotion.ts";
 import { bigRamp, onRamp } from "../support/ramp.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { TrialOptions } from "../../src/trial/compile.ts";
+import type { TrialOptions } from "../../src/trial/plan.ts";
 import { inRobot, startingAt } from "../support/approach.ts";
 import { inTheLimit, runInMotion } from "../support/inMotion.ts";
 

@@ -4,7 +4,7 @@ import type { Zone } from "../../src/model/zone.ts";
 import { type Surroundings, surroundingsOf } from "../../src/motion/surroundings.ts";
 import { arms } from "../../src/trial/arms.kernel.ts";
 import { bx, by, mode, OUT, radius } from "../../src/trial/balls.kernel.ts";
-import type { TrialPlan } from "../../src/trial/compile.ts";
+import type { TrialPlan } from "../../src/trial/plan.ts";
 import { robot } from "../../src/trial/robot.kernel.ts";
 
 /**

@@ -1,5 +1,5 @@
 import type { PointMm } from "../../src/model/zone.ts";
-import type { TrialPlan } from "../../src/trial/compile.ts";
+import type { TrialPlan } from "../../src/trial/plan.ts";
 import { Recorder } from "../../src/trial/recorder.ts";
 import type { Recording, RunEvent } from "../../src/trial/recording.ts";
 import { restS, run } from "../../src/trial/run.kernel.ts";
