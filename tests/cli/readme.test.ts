@@ -80,7 +80,7 @@ describe("the README", () => {
       told.push(stdout);
     }
     expect(told[0]).toMatch(/fine/);
-    expect(told[1]).toContain("mix-hooks-rings-short-c0-q-v100");
+    expect(told[1]).toContain("herd-all-c0-b-v100");
     expect(told[2]).toContain("def routine():");
     expect(told[3]).toContain("Told to turn by 90° it turns 2.9° too little.");
     expect(told[5]).toMatch(/you got 0 of 8/);
