@@ -5,11 +5,6 @@ export function secondsWords(timeS: number): string {
   return `${fixed(timeS, 1)} s`;
 }
 
-/** "640 mm", whole millimetres; no minus zero. */
-export function millimetresWords(lengthMm: number): string {
-  return `${Math.round(lengthMm) + 0} mm`;
-}
-
 /** "90°", halves kept. */
 export function degreesWords(angleRad: number): string {
   const degrees = Math.round((angleRad * 1800) / Math.PI) / 10;

@@ -1,7 +1,8 @@
 import type { Move } from "../model/routine.ts";
 import { moveTexts } from "../texts/english/move.ts";
+import { lengthText } from "../texts/lengths.ts";
 import { fixed } from "../texts/numbers.ts";
-import { degreesWords, millimetresWords } from "./lengthWords.ts";
+import { degreesWords } from "./lengthWords.ts";
 
 /** One move in plain words, units included. */
 export function moveWords(move: Move): string {
@@ -26,5 +27,5 @@ export function moveWords(move: Move): string {
 }
 
 function size(lengthMm: number): string {
-  return millimetresWords(Math.abs(lengthMm));
+  return lengthText(Math.abs(lengthMm));
 }

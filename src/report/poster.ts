@@ -3,7 +3,8 @@ import type { Routine } from "../model/routine.ts";
 import type { Rate } from "../num/interval.ts";
 import { posterTexts as t } from "../texts/english/poster.ts";
 import { zonePictureTexts } from "../texts/english/zonePicture.ts";
-import { fixed, plain } from "../texts/numbers.ts";
+import { sizeText } from "../texts/lengths.ts";
+import { fixed } from "../texts/numbers.ts";
 import { escaped, svgOf } from "./charts/svg.ts";
 import { rangeWords, rateWords } from "./rateWords.ts";
 import type { Way } from "./sheet/way.ts";
@@ -53,7 +54,8 @@ export function poster({ project, routine, successRate, durationS, way, run }: P
       1065,
       22,
       t.scene(
-        ...([balls, plain(zone.widthMm), plain(zone.heightMm)] as const),
+        balls,
+        sizeText(zone.widthMm, zone.heightMm),
         run === null ? t.moves(fixed(durationS, 0), way.moves) : t.decides(run),
       ),
     ),

@@ -1,8 +1,9 @@
 import { type Condition, type Program, type Question, type Step, straightened } from "../model/program.ts";
 import { moveTexts } from "../texts/english/move.ts";
+import { lengthText } from "../texts/lengths.ts";
 import { plain } from "../texts/numbers.ts";
 import { MM_DECIMALS, readNumber } from "./coder/numberText.ts";
-import { degreesWords, millimetresWords } from "./lengthWords.ts";
+import { degreesWords } from "./lengthWords.ts";
 import { moveWords } from "./moveWords.ts";
 
 /** One line of a program in plain words, without the lines inside it. */
@@ -13,11 +14,7 @@ export function lineWords(step: Step): string {
     case "fetch":
       return moveTexts.fetch(moveTexts.corners[step.corner]);
     case "goTo":
-      return moveTexts.goTo(
-        millimetresWords(step.xMm),
-        millimetresWords(step.yMm),
-        degreesWords(step.headingRad),
-      );
+      return moveTexts.goTo(lengthText(step.xMm), lengthText(step.yMm), degreesWords(step.headingRad));
     case "repeat":
       return step.until === null
         ? moveTexts.repeat(step.atMost)

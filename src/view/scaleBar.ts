@@ -1,5 +1,6 @@
 import { Container, Graphics } from "pixi.js";
 import type { Zone } from "../model/zone.ts";
+import { lengthText } from "../texts/lengths.ts";
 import { label } from "./label.ts";
 import type { Palette } from "./palette.ts";
 import type { Viewport } from "./viewport.ts";
@@ -26,7 +27,7 @@ export function scaleBar(zone: Zone, viewport: Viewport, palette: Palette): Cont
   const lines = new Graphics();
   lines.rect(x, y, lengthPx / 2, 5).fill(palette.inkSoft);
   lines.rect(x, y, lengthPx, 5).stroke({ width: 1, color: palette.inkSoft });
-  const text = label(`${lengthMm} mm`, { colour: palette.inkSoft, sizePx: 12 });
+  const text = label(lengthText(lengthMm), { colour: palette.inkSoft, sizePx: 12 });
   text.position.set(x + lengthPx / 2, y + 16);
   bar.addChild(lines, text);
   return bar;

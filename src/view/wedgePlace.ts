@@ -1,7 +1,7 @@
 import type { PointMm, Wedge, Zone } from "../model/zone.ts";
 import { isRight, isUpper } from "../motion/obstacles.ts";
 import { drawingTexts } from "../texts/english/drawing.ts";
-import { plain } from "../texts/numbers.ts";
+import { lengthText } from "../texts/lengths.ts";
 
 /** The wedge's triangle in the zone frame. */
 export interface WedgePlace {
@@ -64,8 +64,8 @@ export function heightLinesMm(wedge: Wedge, depthMm: number, count: number): rea
 /** The wedge's shape in plain words, heights included. */
 export function wedgeWords(wedge: Wedge): string {
   const t = drawingTexts.profile;
-  const lip = wedge.lipMm > 0 ? t.lip(millimetres(wedge.lipMm)) : "";
-  const end = millimetres(wedge.riseMm);
+  const lip = wedge.lipMm > 0 ? t.lip(lengthText(wedge.lipMm, 1)) : "";
+  const end = lengthText(wedge.riseMm, 1);
   switch (wedge.profile) {
     case "flat":
       return t.flat;
@@ -76,8 +76,4 @@ export function wedgeWords(wedge: Wedge): string {
     default:
       return wedge.profile satisfies never;
   }
-}
-
-function millimetres(lengthMm: number): string {
-  return `${plain(Math.round(lengthMm * 10) / 10)} mm`;
 }

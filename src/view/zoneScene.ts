@@ -1,5 +1,6 @@
 import { Container, Graphics } from "pixi.js";
 import type { Wall, Zone } from "../model/zone.ts";
+import { lengthText } from "../texts/lengths.ts";
 import { label } from "./label.ts";
 import { emptyLayer } from "./layer.ts";
 import type { Palette } from "./palette.ts";
@@ -71,7 +72,7 @@ function lengthLabel(zone: Zone, wall: Wall, viewport: Viewport, palette: Palett
   const lengthMm = wallLengthMm(zone, wall);
   const middle = viewport.point(wallPoint(zone, wall, lengthMm / 2));
   const out = outward(wall);
-  const text = label(`${Math.round(lengthMm)} mm`, { colour: palette.inkSoft, sizePx: 12 });
+  const text = label(lengthText(lengthMm), { colour: palette.inkSoft, sizePx: 12 });
   const distance = LABEL_OUT_PX - WALL_PX / 2;
   text.position.set(middle.x + out.xMm * distance, middle.y - out.yMm * distance);
   if (out.xMm !== 0) text.rotation = -Math.PI / 2;

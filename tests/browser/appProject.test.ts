@@ -21,14 +21,17 @@ describe("a project under edit", () => {
     expect(await valueIn(page, WIDTH)).toBe("1400");
     await page.getByLabel("Lengths in").selectOption("cm");
     expect(await valueIn(page, WIDTH)).toBe("140");
+    await page.getByRole("img", { name: /Zone 140 cm wide/ }).waitFor();
     await page.getByLabel(WIDTH).fill("5");
     await page.getByText("It must be a number from 200 to 20000 mm.").first().waitFor();
     await page.getByLabel(WIDTH).fill("wide");
     await page.getByText("“wide” is not a length").waitFor();
     // The drawing keeps to the last sound state.
-    await page.getByRole("img", { name: /Zone 1400 mm wide/ }).waitFor();
+    await page.getByRole("img", { name: /Zone 140 cm wide/ }).waitFor();
     await type(page, WIDTH, "130");
-    await page.getByRole("img", { name: /Zone 1300 mm wide/ }).waitFor();
+    await page.getByRole("img", { name: /Zone 130 cm wide/ }).waitFor();
+    await goTo(page, "Routines");
+    await page.getByText("130 × 90 cm").waitFor();
     expect(await page.locator(".fault").count()).toBe(0);
   });
 

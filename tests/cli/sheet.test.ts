@@ -46,7 +46,7 @@ describe("wedgeward sheet", () => {
     const placement = project.balls.flatMap(({ count }) =>
       Array.from({ length: count }, (_, i) => ({ xMm: 300 + 150 * i, yMm: 400 })),
     );
-    const entry = { placement, hard: false, home: 0, timeS: 50, loss: "", note: "" };
+    const entry = { placement, hard: false, home: 0, timeS: 50, day: "", loss: "", note: "" };
     const inputs = { project, routines: [], measurements: "", seed: 1, trials: 0 };
     const decision = {
       date: "2031-04-09",

@@ -1,6 +1,6 @@
 import type { PointMm } from "../../model/zone.ts";
-import { millimetresWords } from "../../report/lengthWords.ts";
 import { drawingTexts as t } from "../../texts/english/drawing.ts";
+import { lengthText } from "../../texts/lengths.ts";
 import type { Draft } from "../project/draft.svelte.ts";
 import { readForm } from "../project/draft.svelte.ts";
 import { withValue } from "../project/form.ts";
@@ -8,7 +8,7 @@ import type { Workbench } from "../state/workbench.svelte.ts";
 import type { Handle } from "./handle.ts";
 
 export function ballWords(ball: number, { xMm, yMm }: PointMm): string {
-  return t.at(t.ball(ball + 1), millimetresWords(xMm), millimetresWords(yMm));
+  return t.at(t.ball(ball + 1), lengthText(xMm), lengthText(yMm));
 }
 
 /** The balls of a run at its start; each can be laid elsewhere. */

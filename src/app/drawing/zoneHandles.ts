@@ -1,9 +1,9 @@
 import type { Project } from "../../model/project.ts";
 import type { Corner, PointMm, RectMm, Zone } from "../../model/zone.ts";
 import { isRight, isUpper } from "../../motion/obstacles.ts";
-import { millimetresWords } from "../../report/lengthWords.ts";
 import { drawingTexts as t } from "../../texts/english/drawing.ts";
 import { moveTexts } from "../../texts/english/move.ts";
+import { lengthText } from "../../texts/lengths.ts";
 import { doorwayEnds, wallPoint } from "../../view/wallBand.ts";
 import { wedgePlace } from "../../view/wedgePlace.ts";
 import { type Form, withValue } from "../project/form.ts";
@@ -34,7 +34,7 @@ function wallHandles(zone: Zone): readonly Handle[] {
   return [
     {
       id: "right-wall",
-      words: t.rightWall(millimetresWords(widthMm)),
+      words: t.rightWall(lengthText(widthMm)),
       at: { xMm: widthMm, yMm: heightMm / 2 },
       axis: "x",
       look: "grip",
@@ -42,7 +42,7 @@ function wallHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "upper-wall",
-      words: t.upperWall(millimetresWords(heightMm)),
+      words: t.upperWall(lengthText(heightMm)),
       at: { xMm: widthMm / 2, yMm: heightMm },
       axis: "y",
       look: "grip",
@@ -63,7 +63,7 @@ function doorwayHandles(zone: Zone): readonly Handle[] {
   return [
     {
       id: "doorway",
-      words: t.doorway[wall](millimetresWords(centreMm)),
+      words: t.doorway[wall](lengthText(centreMm)),
       at: wallPoint(zone, wall, centreMm),
       axis,
       look: "body",
@@ -71,7 +71,7 @@ function doorwayHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "doorway-start",
-      words: t.firstPost(millimetresWords(widthMm)),
+      words: t.firstPost(lengthText(widthMm)),
       at: start,
       axis,
       look: "grip",
@@ -79,7 +79,7 @@ function doorwayHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "doorway-end",
-      words: t.secondPost(millimetresWords(widthMm)),
+      words: t.secondPost(lengthText(widthMm)),
       at: end,
       axis,
       look: "grip",
@@ -94,7 +94,7 @@ function wedgeHandles(zone: Zone): readonly Handle[] {
   return [
     {
       id: "wedge-x",
-      words: t.wedgeAlong[isUpper(corner) ? "top" : "bottom"](millimetresWords(legXMm)),
+      words: t.wedgeAlong[isUpper(corner) ? "top" : "bottom"](lengthText(legXMm)),
       at: place.onX,
       axis: "x",
       look: "grip",
@@ -103,7 +103,7 @@ function wedgeHandles(zone: Zone): readonly Handle[] {
     },
     {
       id: "wedge-y",
-      words: t.wedgeAlong[isRight(corner) ? "right" : "left"](millimetresWords(legYMm)),
+      words: t.wedgeAlong[isRight(corner) ? "right" : "left"](lengthText(legYMm)),
       at: place.onY,
       axis: "y",
       look: "grip",
@@ -138,7 +138,7 @@ function rectHandles(rect: RectMm, path: string, name: string): readonly Handle[
   return [
     {
       id: path,
-      words: t.at(name, millimetresWords(xMm), millimetresWords(yMm)),
+      words: t.at(name, lengthText(xMm), lengthText(yMm)),
       at: { xMm: xMm + widthMm / 2, yMm: yMm + heightMm / 2 },
       axis: "both",
       look: "body",
@@ -147,7 +147,7 @@ function rectHandles(rect: RectMm, path: string, name: string): readonly Handle[
     },
     {
       id: `${path}-corner`,
-      words: t.cornerOf(name, millimetresWords(widthMm), millimetresWords(heightMm)),
+      words: t.cornerOf(name, lengthText(widthMm), lengthText(heightMm)),
       at: { xMm: xMm + widthMm, yMm: yMm + heightMm },
       axis: "both",
       look: "grip",

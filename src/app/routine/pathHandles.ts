@@ -1,8 +1,8 @@
 import type { Routine } from "../../model/routine.ts";
 import { moveForFile } from "../../model/serialiseRoutines.ts";
 import type { Course } from "../../motion/course.ts";
-import { millimetresWords } from "../../report/lengthWords.ts";
 import { drawingTexts } from "../../texts/english/drawing.ts";
+import { lengthText } from "../../texts/lengths.ts";
 import type { Handle } from "../drawing/handle.ts";
 import { withValue } from "../project/form.ts";
 import { tidied, withEndAt } from "./reshape.ts";
@@ -27,7 +27,7 @@ export function pathHandles(
     return [
       {
         id: `move-${at}`,
-        words: drawingTexts.end(at + 1, millimetresWords(last.to.xMm), millimetresWords(last.to.yMm)),
+        words: drawingTexts.end(at + 1, lengthText(last.to.xMm), lengthText(last.to.yMm)),
         at: last.to,
         axis: "both",
         look: "grip",

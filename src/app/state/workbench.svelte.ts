@@ -4,11 +4,11 @@ import { nominalCourse } from "../../motion/course.ts";
 import { EVERY_BALL, nameOf, type Objective, objectiveNamed } from "../../search/objective.ts";
 import { withoutDrift, withPlacement } from "../../search/variant.ts";
 import { runNoticeTexts } from "../../texts/english/runNotice.ts";
+import { type LengthUnit, sayLengthsIn } from "../../texts/lengths.ts";
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
 import { freeId, withCopy } from "../routine/ownForm.ts";
 import type { StepId } from "../steps.ts";
-import type { LengthUnit } from "../words/quantity.ts";
 import type { Candidate } from "./candidate.ts";
 import { Coverages } from "./coverages.svelte.ts";
 import { Desk } from "./desk.svelte.ts";
@@ -79,6 +79,7 @@ export class Workbench {
   #raceTimer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(pool: Workers, open: Opener, shelf: Shelf) {
+    sayLengthsIn(this.lengths);
     this.pool = pool;
     this.desk = new Desk(shelf);
     this.desk.onOpen = (shown) => this.#opened(shown);
@@ -101,6 +102,7 @@ export class Workbench {
   }
 
   showLengthsIn(unit: LengthUnit): void {
+    sayLengthsIn(unit);
     this.lengths = unit;
     writeSetting("lengths", unit);
   }

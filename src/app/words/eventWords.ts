@@ -1,4 +1,5 @@
 import { playerTexts } from "../../texts/english/player.ts";
+import { lengthText } from "../../texts/lengths.ts";
 import type { RunEvent } from "../../trial/recording.ts";
 
 /** What happened, without the time. */
@@ -25,5 +26,5 @@ export function eventWords(event: RunEvent): string {
 
 /** Where it happened: from the left and the lower wall. */
 export function placeWords(event: Pick<RunEvent, "xMm" | "yMm">): string {
-  return playerTexts.place(Math.round(event.xMm), Math.round(event.yMm));
+  return playerTexts.place(lengthText(event.xMm), lengthText(event.yMm));
 }

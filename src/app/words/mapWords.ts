@@ -3,6 +3,7 @@ import type { PushField } from "../../plan/push/pushField.ts";
 import { outOf100, rangeWords } from "../../report/rateWords.ts";
 import { carryMapTexts as t } from "../../texts/english/carryMap.ts";
 import { weakStepTexts } from "../../texts/english/weakStep.ts";
+import { speedText } from "../../texts/lengths.ts";
 import { fixed } from "../../texts/numbers.ts";
 import { type CarrySpot, spotsNear } from "../../view/carrySpots.ts";
 import { fieldAt } from "../../view/fieldMarks.ts";
@@ -74,7 +75,7 @@ function carryWords(spots: readonly CarrySpot[], at: PointMm): string {
     const where = why === "brakes" ? t.brakesAt(move + 1) : t.turnsAt(move + 1);
     // Down, so that what is said to be kept is kept.
     const speed = (value: number) =>
-      onSpot ? t.degPerS(Math.floor((value * 180) / Math.PI)) : t.mmPerS(Math.floor(value));
+      onSpot ? t.degPerS(Math.floor((value * 180) / Math.PI)) : speedText(value);
     return safe > 0 ? t.limit(where, speed(reached), speed(safe)) : t.noLimit(where, speed(reached));
   });
   return `${lines.join("; ")}.`;

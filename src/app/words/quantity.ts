@@ -1,10 +1,9 @@
 import { fieldTexts } from "../../texts/english/field.ts";
+import type { LengthUnit } from "../../texts/lengths.ts";
 import { plain } from "../../texts/numbers.ts";
+
 /** What a typed number can be of. */
 export type QuantityKind = "length" | "angle" | "speed" | "mass" | "time" | "share" | "plain";
-
-/** How lengths are shown; what is typed may carry its own unit. */
-export type LengthUnit = "mm" | "cm";
 
 interface Unit {
   readonly name: string;

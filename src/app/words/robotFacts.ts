@@ -6,8 +6,9 @@ import { canTurnSomewhere, reachMm } from "../../model/turningRoom.ts";
 import type { PointMm } from "../../model/zone.ts";
 import { brakingSpeed, type Carry, carryOf, curveRate } from "../../plan/carry.ts";
 import { reachOf } from "../../plan/reach.ts";
-import { degreesWords, millimetresWords } from "../../report/lengthWords.ts";
+import { degreesWords } from "../../report/lengthWords.ts";
 import { robotFactTexts as t } from "../../texts/english/robotFact.ts";
+import { lengthText, speedText } from "../../texts/lengths.ts";
 
 /** Something that follows from a robot's measures in a zone. `good` null: neither good nor bad. */
 export interface RobotFact {
@@ -32,13 +33,11 @@ export function robotFacts(project: Project): readonly RobotFact[] {
 function doorway({ zone, robot }: Project): RobotFact {
   const widthMm = widthOf(robot);
   const spare = zone.doorway.widthMm - widthMm;
-  const width = millimetresWords(widthMm);
-  const gap = millimetresWords(zone.doorway.widthMm);
-  const words = spare > 0 ? t.spare(width, gap, millimetresWords(spare / 2)) : t.tooWide(width, gap);
+  const width = lengthText(widthMm);
+  const gap = lengthText(zone.doorway.widthMm);
+  const words = spare > 0 ? t.spare(width, gap, lengthText(spare / 2)) : t.tooWide(width, gap);
   const arms = hingedArms(robot);
-  const closed = arms
-    ? [t.closedWidth(millimetresWords(widthOf(withArmsAt(robot, arms.closedAngleRad))))]
-    : [];
+  const closed = arms ? [t.closedWidth(lengthText(widthOf(withArmsAt(robot, arms.closedAngleRad))))] : [];
   return { good: spare > 0, question: t.doorway, answer: [words, ...closed].join(" ") };
 }
 
@@ -52,8 +51,8 @@ function turning({ zone, robot }: Project): RobotFact {
   const reach = reachMm(footprint);
   const front = Math.max(...footprint.map((point) => point.xMm));
   const fits = canTurnSomewhere(zone, robot);
-  const away = millimetresWords(reach);
-  const answer = fits ? t.turnBack(away, millimetresWords(Math.max(0, reach - front))) : t.turnNowhere(away);
+  const away = lengthText(reach);
+  const answer = fits ? t.turnBack(away, lengthText(Math.max(0, reach - front))) : t.turnNowhere(away);
   return { good: fits, question: t.turn, answer };
 }
 
@@ -69,7 +68,7 @@ function carrying(project: Project, carry: Carry): RobotFact {
 function braking({ robot }: Project, carry: Carry): RobotFact {
   const speed = brakingSpeed(carry);
   const full = robot.drive.topSpeedMmPerS <= speed;
-  const answer = full ? t.brakeAlways : t.brakeUpTo(String(Math.floor(speed)));
+  const answer = full ? t.brakeAlways : t.brakeUpTo(speedText(speed));
   return { good: full ? true : null, question: t.brake, answer };
 }
 
@@ -80,15 +79,15 @@ function squaring({ robot }: Project): RobotFact {
   const { footprint } = robotOutline(robot);
   const front = faceHalfMm(footprint, 1);
   const back = faceHalfMm(footprint, -1);
-  const lever = millimetresWords(leverMm);
+  const lever = lengthText(leverMm);
   const [good, answer] =
     front > leverMm && back > leverMm
-      ? [true, t.squareBoth(millimetresWords(Math.min(front, back)), lever)]
+      ? [true, t.squareBoth(lengthText(Math.min(front, back)), lever)]
       : front > leverMm
-        ? [true, t.squareFront(millimetresWords(front), lever)]
+        ? [true, t.squareFront(lengthText(front), lever)]
         : back > leverMm
-          ? [null, t.squareBack(millimetresWords(back), lever)]
-          : [false, t.squareNot(millimetresWords(Math.max(front, back)), lever)];
+          ? [null, t.squareBack(lengthText(back), lever)]
+          : [false, t.squareNot(lengthText(Math.max(front, back)), lever)];
   return { good, question: t.square, answer };
 }
 

@@ -4,6 +4,7 @@ import type { Rate } from "../../num/interval.ts";
 import { sheetTexts as t } from "../../texts/english/sheet.ts";
 import { sheetProofTexts as proof } from "../../texts/english/sheetProof.ts";
 import { zonePictureTexts } from "../../texts/english/zonePicture.ts";
+import { sizeText } from "../../texts/lengths.ts";
 import { fixed, plain } from "../../texts/numbers.ts";
 import { escaped, svgOf } from "../charts/svg.ts";
 import { timeChart } from "../charts/timeChart.ts";
@@ -26,7 +27,7 @@ export function taskPart(facts: SheetFacts, { steps }: SheetChoice): string {
   const balls = ballsOf(project).length;
   const { example } = evidence;
   const picture = svgOf(zonePicture(shownProject(facts), wayOf(facts), zonePictureTexts.title), "way");
-  const task = t.task(plain(zone.widthMm), plain(zone.heightMm), balls, plain(rules.timeLimitS));
+  const task = t.task(sizeText(zone.widthMm, zone.heightMm), balls, plain(rules.timeLimitS));
   const way =
     example === null
       ? t.way(robot.name, fixed(durationS, 0), routine.moves.length, steps)

@@ -3,7 +3,7 @@ import type { PointMm, Zone } from "../../model/zone.ts";
 import { entryOutlines, rectPolygon, wedgeTriangle } from "../../model/zoneFrame.ts";
 import { moveTexts } from "../../texts/english/move.ts";
 import { zonePictureTexts as t } from "../../texts/english/zonePicture.ts";
-import { plain } from "../../texts/numbers.ts";
+import { lengthText } from "../../texts/lengths.ts";
 import { type Drawing, lineOf, type Shape, TEXT_PX, textAt } from "../charts/drawing.ts";
 import type { Way } from "./way.ts";
 
@@ -39,7 +39,7 @@ export function zonePicture(
     }),
   ];
   const description = t.description(
-    ...([plain(zone.widthMm), plain(zone.heightMm)] as const),
+    ...([lengthText(zone.widthMm), lengthText(zone.heightMm)] as const),
     ...([moveTexts.corners[zone.wedge.corner], t.walls[zone.doorway.wall], way.moves, balls.length] as const),
   );
   return { widthPx, heightPx, title, description, shapes };

@@ -18,5 +18,4 @@ export const carryMapTexts = topic("carryMap", {
   noLimit: (where: string, reached: string) =>
     `${where}: reaches ${reached}, this pusher keeps no ball in it at any speed`,
   degPerS: (value: number) => `${value} deg/s`,
-  mmPerS: (value: number) => `${value} mm/s`,
 });

@@ -3,7 +3,7 @@ import { topic } from "../language.ts";
 /** What can be dragged on the drawing, and what stands in it. */
 export const drawingTexts = topic("drawing", {
   handles: "Handles on the drawing",
-  keys: (coarse: number, fine: number) => `Arrow keys move it by ${coarse} mm, with Shift by ${fine} mm.`,
+  keys: (coarse: string, fine: string) => `Arrow keys move it by ${coarse}, with Shift by ${fine}.`,
   refused: "It cannot go there.",
   rightWall: (length: string) => `Right wall, ${length} from the left one`,
   upperWall: (length: string) => `Upper wall, ${length} from the lower one`,
@@ -31,8 +31,8 @@ export const drawingTexts = topic("drawing", {
   end: (move: number, left: string, up: string) => `End of move ${move}, ${left} from the left, ${up} up`,
   byHand: "The balls were laid by hand.",
   label: { wedge: "wedge", doorway: "doorway", keepOut: "keep-out" },
-  section: (words: string, depth: number) =>
-    `The wedge from the side, corner on the right: ${words}; ${depth} mm deep.`,
+  section: (words: string, depth: string) =>
+    `The wedge from the side, corner on the right: ${words}; ${depth} deep.`,
   stretched: (times: number) => `Heights are drawn ${times} times too large.`,
   profile: {
     flat: "flat mark on the floor",

@@ -27,12 +27,12 @@ export const playerTexts = topic("player", {
   ballJams: (ball: number) => `Ball ${ball} jams between robot and wall`,
   stalled: "The robot is stopped by a wall and its tracks slip",
   ends: "The routine ends",
-  place: (left: number, up: number) => `${left} mm from the left, ${up} mm up`,
-  zone: (width: number, height: number) => `Zone ${width} mm wide and ${height} mm high, seen from above.`,
-  wedge: (corner: string, legX: number, legY: number) =>
-    `Wedge in the ${corner} corner, legs ${legX} mm and ${legY} mm.`,
-  keepOut: (width: number, height: number, left: number, up: number) =>
-    `Keep-out ${width} × ${height} mm, its lower left corner ${left} mm from the left, ${up} mm up.`,
+  place: (left: string, up: string) => `${left} from the left, ${up} up`,
+  zone: (width: string, height: string) => `Zone ${width} wide and ${height} high, seen from above.`,
+  wedge: (corner: string, legX: string, legY: string) =>
+    `Wedge in the ${corner} corner, legs ${legX} and ${legY}.`,
+  keepOut: (size: string, left: string, up: string) =>
+    `Keep-out ${size}, its lower left corner ${left} from the left, ${up} up.`,
   endsAfter: (time: string) => `The run ends after ${time}.`,
   allMovesDone: "All moves are done; the balls come to rest.",
   moveNow: (move: number, moves: number, words: string) => `Move ${move} of ${moves}: ${words}.`,
@@ -54,13 +54,13 @@ export const playerTexts = topic("player", {
     lost: "lost",
   },
   doorwayIn: {
-    left: (width: number, middle: number) =>
-      `Doorway ${width} mm wide in the left wall, its middle ${middle} mm up.`,
-    right: (width: number, middle: number) =>
-      `Doorway ${width} mm wide in the right wall, its middle ${middle} mm up.`,
-    bottom: (width: number, middle: number) =>
-      `Doorway ${width} mm wide in the lower wall, its middle ${middle} mm from the left.`,
-    top: (width: number, middle: number) =>
-      `Doorway ${width} mm wide in the upper wall, its middle ${middle} mm from the left.`,
+    left: (width: string, middle: string) =>
+      `Doorway ${width} wide in the left wall, its middle ${middle} up.`,
+    right: (width: string, middle: string) =>
+      `Doorway ${width} wide in the right wall, its middle ${middle} up.`,
+    bottom: (width: string, middle: string) =>
+      `Doorway ${width} wide in the lower wall, its middle ${middle} from the left.`,
+    top: (width: string, middle: string) =>
+      `Doorway ${width} wide in the upper wall, its middle ${middle} from the left.`,
   },
 });

@@ -7,8 +7,8 @@ export const posterTexts = topic("poster", {
   label: (project: string, rate: string) => `${project}: ${rate} with every ball home`,
   rate: (rate: string) => rate,
   bring: (range: string) => `bring every ball home (${range})`,
-  scene: (balls: number, width: string, height: string, way: string) =>
-    `${balls} ${balls === 1 ? "ball" : "balls"}, ${width} × ${height} mm, ${way}`,
+  scene: (balls: number, size: string, way: string) =>
+    `${balls} ${balls === 1 ? "ball" : "balls"}, ${size}, ${way}`,
   from: (runs: number) =>
     `From ${runs} simulated runs, the balls elsewhere each time; a model leaves things out.`,
 });

@@ -21,8 +21,7 @@ export const robotFactTexts = topic("robotFact", {
   upTo: (rate: string) => `Up to about ${rate} a second; when it turns faster, the ball runs out forward.`,
   brake: "Does it keep a ball when it brakes?",
   brakeAlways: "Yes, even from its top speed.",
-  brakeUpTo: (speed: string) =>
-    `Up to about ${speed} mm/s; when it brakes from more, the ball rolls on ahead.`,
+  brakeUpTo: (speed: string) => `Up to about ${speed}; when it brakes from more, the ball rolls on ahead.`,
   square: "Can it square up against a wall?",
   squareBoth: (half: string, lever: string) =>
     `Yes, with its front and with its back: their corners are ${half} or more off the middle; its tracks need ${lever} to be turned straight.`,

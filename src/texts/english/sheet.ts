@@ -29,8 +29,8 @@ export const sheetTexts = topic("sheet", {
     `${routine}. In ${rate} (${range}) every ball was home, in ${runs} simulated runs with the balls elsewhere each time and the robot drifting as its project file says.`,
   leadSimply: (rate: string, range: string, runs: number) =>
     `In ${rate} (${range}) it brings every ball home. We know because a computer tried it ${runs} times, with the balls elsewhere each time, before our robot drove it once.`,
-  task: (width: string, height: string, balls: number, seconds: string) =>
-    `A zone of ${width} × ${height} mm, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${seconds} s.`,
+  task: (size: string, balls: number, seconds: string) =>
+    `A zone of ${size}, ${balls} ${balls === 1 ? "ball" : "balls"} to bring onto the wedge (hatched) within ${seconds} s.`,
   way: (robot: string, seconds: string, moves: number, hasAppendix: boolean) =>
     `${robot} takes ${seconds} s for ${moves} moves; the numbers on its way are those of ${hasAppendix ? "the steps in the appendix" : "its moves"}.`,
   compared:

@@ -15,5 +15,4 @@ export const carryMapTexts: Catalogue["carryMap"] = {
   noLimit: (where, reached) =>
     `${where}: erreicht ${reached}, bei keinem Tempo bleibt ein Ball in diesem Schieber`,
   degPerS: (value) => `${value} Grad/s`,
-  mmPerS: (value) => `${value} mm/s`,
 };

@@ -2,7 +2,7 @@ import type { Catalogue } from "../catalogue.ts";
 
 export const drawingTexts: Catalogue["drawing"] = {
   handles: "Griffe in der Zeichnung",
-  keys: (coarse, fine) => `Pfeiltasten bewegen ihn um ${coarse} mm, mit Umschalt um ${fine} mm.`,
+  keys: (coarse, fine) => `Pfeiltasten bewegen ihn um ${coarse}, mit Umschalt um ${fine}.`,
   refused: "Dorthin geht es nicht.",
   rightWall: (length) => `Rechte Wand, ${length} von der linken`,
   upperWall: (length) => `Obere Wand, ${length} von der unteren`,
@@ -29,7 +29,7 @@ export const drawingTexts: Catalogue["drawing"] = {
   end: (move, left, up) => `Ende von Zug ${move}, ${left} von links, ${up} von unten`,
   byHand: "Die Bälle wurden von Hand hingelegt.",
   label: { wedge: "Keil", doorway: "Einfahrt", keepOut: "Sperrfläche" },
-  section: (words, depth) => `Der Keil von der Seite, die Ecke rechts: ${words}; ${depth} mm tief.`,
+  section: (words, depth) => `Der Keil von der Seite, die Ecke rechts: ${words}; ${depth} tief.`,
   stretched: (times) => `Höhen sind ${times}\u2011mal zu groß gezeichnet.`,
   profile: {
     flat: "flach auf den Boden gemalt",

@@ -26,11 +26,11 @@ export const playerTexts: Catalogue["player"] = {
   ballJams: (ball) => `Ball ${ball} klemmt zwischen Roboter und Wand`,
   stalled: "Eine Wand hält den Roboter auf, seine Ketten rutschen durch",
   ends: "Die Routine ist zu Ende",
-  place: (left, up) => `${left} mm von links, ${up} mm von unten`,
-  zone: (width, height) => `Zone ${width} mm breit und ${height} mm hoch, von oben gesehen.`,
-  wedge: (corner, legX, legY) => `Keil in der Ecke ${corner}, Schenkel ${legX} mm und ${legY} mm.`,
-  keepOut: (width, height, left, up) =>
-    `Sperrfläche ${width} × ${height} mm, ihre Ecke unten links ${left} mm von links, ${up} mm nach oben.`,
+  place: (left, up) => `${left} von links, ${up} von unten`,
+  zone: (width, height) => `Zone ${width} breit und ${height} hoch, von oben gesehen.`,
+  wedge: (corner, legX, legY) => `Keil in der Ecke ${corner}, Schenkel ${legX} und ${legY}.`,
+  keepOut: (size, left, up) =>
+    `Sperrfläche ${size}, ihre Ecke unten links ${left} von links, ${up} nach oben.`,
   endsAfter: (time) => `Der Lauf endet nach ${time}.`,
   allMovesDone: "Alle Züge sind gefahren; die Bälle rollen aus.",
   moveNow: (move, moves, words) => `Zug ${move} von ${moves}: ${words}.`,
@@ -52,13 +52,9 @@ export const playerTexts: Catalogue["player"] = {
     lost: "verloren",
   },
   doorwayIn: {
-    left: (width, middle) =>
-      `Einfahrt ${width} mm breit in der linken Wand, ihre Mitte ${middle} mm nach oben.`,
-    right: (width, middle) =>
-      `Einfahrt ${width} mm breit in der rechten Wand, ihre Mitte ${middle} mm nach oben.`,
-    bottom: (width, middle) =>
-      `Einfahrt ${width} mm breit in der unteren Wand, ihre Mitte ${middle} mm von links.`,
-    top: (width, middle) =>
-      `Einfahrt ${width} mm breit in der oberen Wand, ihre Mitte ${middle} mm von links.`,
+    left: (width, middle) => `Einfahrt ${width} breit in der linken Wand, ihre Mitte ${middle} nach oben.`,
+    right: (width, middle) => `Einfahrt ${width} breit in der rechten Wand, ihre Mitte ${middle} nach oben.`,
+    bottom: (width, middle) => `Einfahrt ${width} breit in der unteren Wand, ihre Mitte ${middle} von links.`,
+    top: (width, middle) => `Einfahrt ${width} breit in der oberen Wand, ihre Mitte ${middle} von links.`,
   },
 };

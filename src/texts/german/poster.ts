@@ -6,7 +6,6 @@ export const posterTexts: Catalogue["poster"] = {
   label: (project, rate) => `${project}: jeder Ball im Ziel in ${rate}`,
   rate: (rate) => `In ${rate}`,
   bring: (range) => `kommt jeder Ball ins Ziel (${range})`,
-  scene: (balls, width, height, way) =>
-    `${balls} ${balls === 1 ? "Ball" : "Bälle"}, ${width} × ${height} mm, ${way}`,
+  scene: (balls, size, way) => `${balls} ${balls === 1 ? "Ball" : "Bälle"}, ${size}, ${way}`,
   from: (runs) => `Aus ${runs} simulierten Läufen, die Bälle jedes Mal anders; ein Modell lässt manches weg.`,
 };

@@ -20,7 +20,7 @@ export const robotFactTexts: Catalogue["robotFact"] = {
   upTo: (rate) => `Bis etwa ${rate} in der Sekunde; dreht er schneller, läuft der Ball nach vorn hinaus.`,
   brake: "Behält er einen Ball beim Bremsen?",
   brakeAlways: "Ja, auch aus dem höchsten Tempo.",
-  brakeUpTo: (speed) => `Bis etwa ${speed} mm/s; bremst er aus mehr, rollt der Ball voraus.`,
+  brakeUpTo: (speed) => `Bis etwa ${speed}; bremst er aus mehr, rollt der Ball voraus.`,
   square: "Kann er sich an einer Wand ausrichten?",
   squareBoth: (half, lever) =>
     `Ja, vorn und hinten: Die Ecken sind ${half} oder mehr von der Mitte weg; seine Ketten brauchen ${lever}, um gerade gedreht zu werden.`,

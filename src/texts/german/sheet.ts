@@ -28,8 +28,8 @@ export const sheetTexts: Catalogue["sheet"] = {
     `${routine}. In ${rate} (${range}) war jeder Ball im Ziel: ${runs} simulierte Läufe, die Bälle jedes Mal anders, die Abweichung des Roboters wie in seiner Projektdatei.`,
   leadSimply: (rate, range, runs) =>
     `In ${rate} (${range}) bringt er jeden Ball ins Ziel. Das wissen wir, weil ein Computer es ${runs}-mal probiert hat, jedes Mal mit den Bällen an anderer Stelle, bevor unser Roboter das erste Mal gefahren ist.`,
-  task: (width, height, balls, seconds) =>
-    `Eine Zone von ${width} × ${height} mm; ${balls === 1 ? "ein Ball muss" : `${balls} Bälle müssen`} in ${seconds} s auf den Keil (schraffiert).`,
+  task: (size, balls, seconds) =>
+    `Eine Zone von ${size}; ${balls === 1 ? "ein Ball muss" : `${balls} Bälle müssen`} in ${seconds} s auf den Keil (schraffiert).`,
   way: (robot, seconds, moves, hasAppendix) =>
     `${robot} braucht ${seconds} s für ${moves} Züge; die Nummern am Weg sind die ${hasAppendix ? "der Schritte im Anhang" : "seiner Züge"}.`,
   compared:

@@ -4,7 +4,6 @@ import { allSaid, englishTopics, type Said } from "../../support/texts.ts";
 
 /** Texts that are the same in both languages, and why. */
 const SAME: Readonly<Record<string, string>> = {
-  "carryMap.mmPerS": "a unit",
   "drawing.ball": "the same word, and a number",
   "dialog.link": "the same word",
   "help.word.zone": "the same word",
