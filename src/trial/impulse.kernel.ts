@@ -132,29 +132,20 @@ function slopeGrip(i: number, nx: number, ny: number): number {
 const LEAST_SHARE = 0.1;
 
 /**
- * A downward impulse (over mass, mm/s) presses the ball on the floor: one that slides is gripped the more, by the floor's
- * friction times the impulse until it rolls; of one that rolls the rolling resistance takes its share.
+ * A downward impulse (over mass, mm/s) presses a ball on the floor that was just struck and slides: it is gripped the more, by the
+ * floor's friction times the impulse, until it rolls.
  */
 function pressFloor(i: number, jz: number): void {
   const slipX = vx[i]! - sx[i]!;
   const slipY = vy[i]! - sy[i]!;
   const slip = Math.sqrt(slipX * slipX + slipY * slipY);
-  if (slip > 0) {
-    const k = inertia[i]!;
-    const share = Math.min((slideDecel[i]! * jz) / (GRAVITY_MM_PER_S2 * slip), k / (1 + k));
-    vx[i]! -= share * slipX;
-    vy[i]! -= share * slipY;
-    sx[i]! += (share / k) * slipX;
-    sy[i]! += (share / k) * slipY;
-    return;
-  }
-  const v = Math.sqrt(vx[i]! * vx[i]! + vy[i]! * vy[i]!);
-  if (v === 0) return;
-  const loss = Math.min(v, rollCoeff[i]! * jz);
-  vx[i]! -= (loss * vx[i]!) / v;
-  vy[i]! -= (loss * vy[i]!) / v;
-  sx[i] = vx[i]!;
-  sy[i] = vy[i]!;
+  if (slip === 0) return;
+  const k = inertia[i]!;
+  const share = Math.min((slideDecel[i]! * jz) / (GRAVITY_MM_PER_S2 * slip), k / (1 + k));
+  vx[i]! -= share * slipX;
+  vy[i]! -= share * slipY;
+  sx[i]! += (share / k) * slipX;
+  sy[i]! += (share / k) * slipY;
 }
 
 /**

@@ -74,6 +74,16 @@ export const PLAIN_ROBOT: Robot = {
   sensors: [],
 };
 
+/** The plain robot with a body as wide as its plate, 180 mm. */
+export const EVEN_SHAPE = {
+  kind: "plate",
+  bodyLengthMm: 160,
+  bodyWidthMm: 180,
+  axleFromRearMm: 60,
+  plateWidthMm: 180,
+  plateReachMm: 20,
+} as const;
+
 export interface SceneBall {
   readonly x: number;
   readonly y: number;

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { Pose } from "../../../src/motion/pose.ts";
 import { surroundingsOf } from "../../../src/motion/surroundings.ts";
 import { Walker } from "../../../src/motion/walker.ts";
-import { PLAIN_ROBOT, sceneProject } from "../../support/scene.ts";
+import { EVEN_SHAPE, PLAIN_ROBOT, sceneProject } from "../../support/scene.ts";
 
 /** A block in the open, 100 mm square; the robot is 180 mm wide, its front 120 mm ahead of its axle. */
 const BLOCK = { xMm: 600, yMm: 400, widthMm: 100, heightMm: 100 };
@@ -10,14 +10,7 @@ const project = sceneProject({
   zone: { keepOuts: [BLOCK] },
   // Wheels: the push of a corner turns it at any lever worth the name.
   robot: {
-    shape: {
-      kind: "plate",
-      bodyLengthMm: 160,
-      bodyWidthMm: 180,
-      axleFromRearMm: 60,
-      plateWidthMm: 180,
-      plateReachMm: 20,
-    },
+    shape: EVEN_SHAPE,
     drive: { ...PLAIN_ROBOT.drive, trackContactMm: 0 },
   },
   balls: [{ x: 300, y: 300 }],

@@ -5,7 +5,7 @@ import { compileTrial } from "../../../src/trial/compile.ts";
 import { robotAt } from "../../../src/trial/playback.ts";
 import { recordTrial } from "../../../src/trial/run.ts";
 import { type Start, startingAt } from "../../support/approach.ts";
-import { PLAIN_ROBOT, routineOf } from "../../support/scene.ts";
+import { EVEN_SHAPE, PLAIN_ROBOT, routineOf } from "../../support/scene.ts";
 
 /** A robot whose tracks bend its way by 1/3000 mm, about 19° a metre, to one side. */
 function bending(curvatureMeanRadPerMm: number): Drift {
@@ -20,16 +20,6 @@ const CORNERS = [
   [-60, 90],
   [-60, -90],
 ] as const;
-const EVEN_ROBOT = {
-  shape: {
-    kind: "plate",
-    bodyLengthMm: 160,
-    bodyWidthMm: 180,
-    axleFromRearMm: 60,
-    plateWidthMm: 180,
-    plateReachMm: 20,
-  },
-} as const;
 
 /** What becomes of a curve beside the right wall, in steps of `ds` mm: of the corners none may pass the wall; it turns the robot about the one that would. */
 function curveInSteps(start: Start, wayMm: number, angleRad: number, ds: number) {
@@ -49,7 +39,7 @@ function curveInSteps(start: Start, wayMm: number, angleRad: number, ds: number)
 }
 
 function curve(start: Start, wayMm: number, angleRad: number) {
-  const project = startingAt(start, { robot: EVEN_ROBOT, balls: [{ x: 300, y: 300 }] });
+  const project = startingAt(start, { robot: { shape: EVEN_SHAPE }, balls: [{ x: 300, y: 300 }] });
   const moves: Move[] = [{ kind: "arc", distanceMm: wayMm, angleRad, speedMmPerS: 150 }];
   const { outcome, recording } = recordTrial(compileTrial(project, routineOf(moves), { drift: false }), 0, 0);
   return { outcome, pose: robotAt(recording, recording.durationS) };
