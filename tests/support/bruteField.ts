@@ -3,9 +3,9 @@ import type { Project } from "../../src/model/project.ts";
 import type { PointMm } from "../../src/model/zone.ts";
 import { distanceToRect, distanceToWedge } from "../../src/model/zoneFrame.ts";
 import type { Contact } from "../../src/plan/push/contacts.ts";
-import { STOP_STEP_MM } from "../../src/plan/push/field.kernel.ts";
 import { RUN_UP_MM } from "../../src/plan/push/meet.kernel.ts";
 import type { PushSetup } from "../../src/plan/push/setup.ts";
+import { STOP_STEP_MM } from "../../src/plan/push/stops.kernel.ts";
 
 /**
  * The push field the slow way: robot and ball are marched along every push in small steps and their corners looked at one

@@ -1,6 +1,11 @@
-import { apart, type FieldSolver, newStep, type PushEnd } from "./field.kernel.ts";
-import { meet, newPush } from "./meet.kernel.ts";
+import { apart } from "./arrivals.kernel.ts";
+import type { FieldSolver } from "./field.kernel.ts";
+import { meet, newPush, type Push } from "./meet.kernel.ts";
 import { DIRECTION_RAD, DIRECTIONS } from "./room.ts";
+import { STOP_STEP_MM } from "./stops.kernel.ts";
+
+/** How a push ends: on the wedge; on the floor, to be taken again; in a turn with the ball, then home. */
+export type PushEnd = "home" | "regrip" | "carry";
 
 /** One push of a chain: the robot meets the ball, heading `headingRad`, and drives `lengthMm` on from the touch. */
 export interface ChainPush {
@@ -13,6 +18,9 @@ export interface ChainPush {
   readonly lengthMm: number;
   readonly speedMmPerS: number;
   readonly end: PushEnd;
+  /** Where the ball comes to lie, or where the pusher has it. */
+  readonly toXMm: number;
+  readonly toYMm: number;
   /** Seconds home from the touch on, what follows included. */
   readonly seconds: number;
 }
@@ -28,9 +36,9 @@ export function pushChain(solver: FieldSolver, xMm: number, yMm: number): readon
   while (d !== 255 && chain.length < MOST_PUSHES) {
     const push = bestPush(solver, cell, d);
     if (push === null) break;
-    chain.push(push.written);
-    if (push.written.end !== "regrip") break;
-    cell = solver.cellAt(push.endX, push.endY);
+    chain.push(push);
+    if (push.end !== "regrip") break;
+    cell = solver.cellAt(push.toXMm, push.toYMm);
     d = bestFrom(solver, cell, d);
   }
   return chain;
@@ -51,44 +59,79 @@ function bestFrom(solver: FieldSolver, cell: number, from: number): number {
   return best;
 }
 
-interface FoundPush {
-  readonly written: ChainPush;
-  readonly endX: number;
-  readonly endY: number;
+/** The push behind the field's value for a place and direction: the field looks at the same contacts, in the same order. */
+function bestPush(solver: FieldSolver, cell: number, d: number): ChainPush | null {
+  const { setup } = solver;
+  const push = newPush();
+  let best: ChainPush | null = null;
+  let endsHome = false;
+  let settled = false;
+  for (const [k, contact] of setup.contacts.entries()) {
+    if (!meet(setup, solver.xOf(cell), solver.yOf(cell), d, k, push)) continue;
+    const home = endsHome ? null : homeEnd(solver, push, d);
+    if (home !== null) endsHome = true;
+    const ends = [...(home === null ? [] : [home]), ...(settled ? [] : floorEnds(solver, push, d, k))];
+    for (const end of ends) {
+      if (best === null || end.seconds < best.seconds) best = { ...begunAt(solver, cell, d, push), ...end };
+    }
+    if (contact.advanceMm === 0) settled = true;
+  }
+  return best;
 }
 
-/** The push behind the field's value for a place and direction. */
-function bestPush(solver: FieldSolver, cell: number, d: number): FoundPush | null {
-  const { setup } = solver;
-  const x = solver.xOf(cell);
-  const y = solver.yOf(cell);
-  const value = solver.seconds[d * solver.cells + cell] ?? Number.POSITIVE_INFINITY;
-  const push = newPush();
-  const step = newStep();
-  let found: FoundPush | null = null;
-  let least = Number.POSITIVE_INFINITY;
-  const write = (seconds: number, end: PushEnd, lengthMm: number, speedMmPerS: number): void => {
-    if (seconds >= least) return;
-    least = seconds;
-    const written: ChainPush = {
-      fromXMm: x,
-      fromYMm: y,
-      headingRad: d * DIRECTION_RAD,
-      robotXMm: push.robotX,
-      robotYMm: push.robotY,
-      lengthMm,
-      speedMmPerS,
-      end,
-      seconds: value,
-    };
-    found = { written, endX: step.x, endY: step.y };
+type Ending = Pick<ChainPush, "lengthMm" | "speedMmPerS" | "end" | "toXMm" | "toYMm" | "seconds">;
+
+function begunAt(solver: FieldSolver, cell: number, d: number, push: Push): Omit<ChainPush, keyof Ending> {
+  return {
+    fromXMm: solver.xOf(cell),
+    fromYMm: solver.yOf(cell),
+    headingRad: d * DIRECTION_RAD,
+    robotXMm: push.robotX,
+    robotYMm: push.robotY,
   };
-  for (let k = 0; k < setup.contacts.length; k++) {
-    if (!meet(setup, x, y, d, k, push)) continue;
-    if (solver.endsHome(push, d)) write(solver.untilStopped(push.travel), "home", push.travel, setup.speed);
-    step.seconds = least;
-    solver.stopsAfter(push, d, k, step);
-    if (step.seconds < least) write(step.seconds, step.end, step.length, step.speed);
-  }
-  return found;
+}
+
+function homeEnd(solver: FieldSolver, push: Push, d: number): Ending | null {
+  if (!solver.endsHome(push, d)) return null;
+  const seconds = solver.untilStopped(push.travel);
+  const to = ballAfter(solver, push, d, push.travel - push.advance);
+  return { lengthMm: push.travel, speedMmPerS: solver.setup.speed, end: "home", ...to, seconds };
+}
+
+/** All ways in which a push may end on the floor. */
+function floorEnds(solver: FieldSolver, push: Push, d: number, k: number): readonly Ending[] {
+  const { setup } = solver;
+  const { speed, slowSpeed, runOn, slowRunOn, accel } = setup;
+  const holds = setup.carryContact >= 0 && (setup.contacts[k]?.depthMm ?? 0) >= setup.radius;
+  const ends: Ending[] = [];
+  const stopAt = (speedMmPerS: number, onMm: number): void => {
+    const first = Math.max(push.advance, (speedMmPerS * speedMmPerS) / accel);
+    for (let lengthMm = first; lengthMm <= push.travel; lengthMm += STOP_STEP_MM) {
+      const rolled = lengthMm - push.advance;
+      const timeS = lengthMm / speedMmPerS + speedMmPerS / accel;
+      if (rolled + onMm <= push.ballFree) {
+        const to = ballAfter(solver, push, d, rolled + onMm);
+        const seconds = timeS + solver.afterRegrip(to.toXMm, to.toYMm, d);
+        ends.push({ lengthMm, speedMmPerS, end: "regrip", ...to, seconds });
+      }
+      if (!holds || speedMmPerS > slowSpeed) continue;
+      const seconds = timeS + solver.afterCarry(push, lengthMm, d);
+      ends.push({ lengthMm, speedMmPerS, end: "carry", ...ballAfter(solver, push, d, rolled), seconds });
+    }
+  };
+  stopAt(speed, runOn);
+  if (slowSpeed < speed) stopAt(slowSpeed, slowRunOn);
+  return ends.filter(({ seconds }) => seconds < Number.POSITIVE_INFINITY);
+}
+
+function ballAfter(
+  { setup }: FieldSolver,
+  push: Push,
+  d: number,
+  rolledMm: number,
+): Pick<Ending, "toXMm" | "toYMm"> {
+  return {
+    toXMm: push.ballX + rolledMm * (setup.room.cos[d] ?? 0),
+    toYMm: push.ballY + rolledMm * (setup.room.sin[d] ?? 0),
+  };
 }

@@ -1,42 +1,31 @@
-import { hasRoom, meet, meetable, newPush, type Push } from "./meet.kernel.ts";
+import { Arrivals } from "./arrivals.kernel.ts";
+import { PushLane } from "./lane.kernel.ts";
+import { meet, newPush, type Push } from "./meet.kernel.ts";
+import { Meets } from "./meets.kernel.ts";
+import { givePlanes, type Planes, takePlanes } from "./planes.ts";
 import { DIRECTION_RAD, DIRECTIONS } from "./room.ts";
 import type { PushSetup } from "./setup.ts";
+import { STOP_STEP_MM, Stops } from "./stops.kernel.ts";
 
 /**
  * Cheapest push chains home, backward from the wedge. A state is a place of the ball and a direction with the robot behind
- * it; its value the seconds until the ball is home. First all pushes that end on the wedge, in closed form; then, for the
- * places where a chain can be quicker than the best of these, pushes that end on the floor, followed by the cheapest way on
- * from there: let go and come from another side, or (a pusher that holds) turn with the ball and push home. Rounds are
- * repeated until nothing gets quicker: label-correcting shortest paths (Bellman 1958); all costs are positive, so they end.
+ * it; its value the seconds until the ball is home. First all pushes that end on the wedge, in closed form; then, from every
+ * state whose chain can be quicker than what is known, pushes that end on the floor, followed by the cheapest way on from
+ * there: let go and come from another side, or (a pusher that holds) turn with the ball and push home. Rounds are repeated
+ * until nothing gets quicker: label-correcting shortest paths (Bellman 1958); all costs are positive, so they end.
  * Over 300 lines: the ways a push may end share the tables of one solver, filled in its inner loops.
  */
 
-/** Ways of a push that ends on the floor are tried at this step, mm. */
-export const STOP_STEP_MM = 30;
 /** A chain must gain this much to count, s: below what single precision tells apart. */
 const GAIN_S = 1e-4;
 /** No chain of more pushes is looked for. */
 const MOST_PUSHES = 24;
-
-/** How a push ends: on the wedge; on the floor, to be taken again; in a turn with the ball, then home. */
-export type PushEnd = "home" | "regrip" | "carry";
-
-/** The best push found from a state. */
-export interface Step {
-  seconds: number;
-  end: PushEnd;
-  contact: number;
-  /** Way of the robot from the touch, mm, and the speed it ends with. */
-  length: number;
-  speed: number;
-  /** Where the ball then lies (regrip) or where the robot's origin is (carry). */
-  x: number;
-  y: number;
-}
+const NEVER = Number.POSITIVE_INFINITY;
 
 export class FieldSolver {
   readonly setup: PushSetup;
   readonly cells: number;
+  private readonly planes: Planes;
   /** Seconds home, one plane of places (row by row) for each direction. */
   readonly seconds: Float32Array;
   /** The least of them, per place; 0 on the wedge. */
@@ -44,59 +33,64 @@ export class FieldSolver {
   /** Direction that gives the least; 255 where there is none. */
   readonly bestDirection: Uint8Array;
   /** Seconds on from a floor stop, by direction of arrival and place. */
-  private readonly onward: Float32Array;
-  /** Seconds home for a robot that stands there with a ball in its pusher, by heading; empty for one that cannot turn with it. */
-  private readonly carried: Float32Array;
+  readonly onward: Float32Array;
+  /** Seconds home for a robot that stands there with a ball in its pusher, by heading; Infinity for one that cannot turn with it. */
+  readonly carried: Float32Array;
   private readonly placeX: Float64Array;
   private readonly placeY: Float64Array;
-  /** Least seconds that any chain takes from a place. */
-  private readonly least: Float32Array;
-  /** By how many directions a state is off its place's best: what it may be slower and still be the better one to come to. */
-  private readonly slack: Float64Array;
-  /** No push that ends on the floor, with what it takes to come back to the ball, is quicker. */
-  private readonly leastEdge: number;
+  private readonly arrivals: Arrivals;
+  /** The least values that are new in this round, by direction of arrival. */
+  private readonly leastOnward = new Float64Array(DIRECTIONS).fill(NEVER);
+  private readonly leastCarried = new Float64Array(DIRECTIONS).fill(NEVER);
+  private readonly lane: PushLane;
+  private readonly quick: Stops;
+  private readonly slow: Stops;
+  private readonly turnTimes: Float64Array;
   private readonly push: Push = newPush();
-  private readonly step: Step = newStep();
 
   constructor(setup: PushSetup) {
-    const { columns, rows, stepX, stepY, radius, regrip } = setup;
+    const { columns, rows, stepX, stepY, radius } = setup;
     this.setup = setup;
     this.cells = columns * rows;
     const states = this.cells * DIRECTIONS;
-    this.seconds = new Float32Array(states).fill(Number.POSITIVE_INFINITY);
-    this.best = new Float32Array(this.cells).fill(Number.POSITIVE_INFINITY);
+    this.planes = takePlanes(states);
+    this.seconds = this.planes.seconds;
+    this.onward = this.planes.onward;
+    this.carried = this.planes.carried;
+    this.best = new Float32Array(this.cells).fill(NEVER);
     this.bestDirection = new Uint8Array(this.cells).fill(255);
-    this.onward = new Float32Array(states).fill(Number.POSITIVE_INFINITY);
-    this.carried = new Float32Array(setup.carryContact >= 0 ? states : 0).fill(Number.POSITIVE_INFINITY);
     this.placeX = Float64Array.from({ length: columns }, (_, i) => radius + i * stepX);
     this.placeY = Float64Array.from({ length: rows }, (_, i) => radius + i * stepY);
-    this.least = new Float32Array(this.cells);
     for (let cell = 0; cell < this.cells; cell++) {
-      this.least[cell] = this.leastSeconds(this.xOf(cell), this.yOf(cell));
       if (this.depth(this.xOf(cell), this.yOf(cell)) >= setup.homeDepth) this.best[cell] = 0;
     }
-    this.slack = slackOf(regrip);
-    const slowest = Math.min(setup.slowSpeed, setup.speed);
-    this.leastEdge = regrip[1]! + (2 * slowest) / setup.accel;
+    this.arrivals = new Arrivals(setup.regrip);
+    this.turnTimes = turnTimesOf(setup);
+    this.lane = new PushLane(setup);
+    this.quick = new Stops(setup, setup.speed, setup.runOn);
+    this.slow = new Stops(setup, setup.slowSpeed, setup.slowRunOn);
   }
 
   solve(): void {
     for (let d = 0; d < DIRECTIONS; d++) this.pushHome(d);
     if (this.setup.carryContact >= 0) this.turnHome();
+    const meets = new Meets(this.lane, this.best, this.planes.meets);
     const changed = new Uint8Array(this.cells).fill(1);
-    const open = new Uint8Array(this.cells);
     const order = this.squareFirst();
     for (let round = 1; round < MOST_PUSHES; round++) {
       this.lookOnward(changed);
-      this.openPlaces(open, round === 1);
       changed.fill(0);
-      // What is below this has been settled by the rounds before: Dijkstra's argument, a band of edge costs at a time.
-      const settled = (round - 1) * this.leastEdge;
       let gained = false;
-      for (let n = 0; n < DIRECTIONS; n++)
-        if (this.pushOnward(order[n]!, open, settled, changed)) gained = true;
+      for (let n = 0; n < DIRECTIONS; n++) if (this.pushOnward(order[n]!, meets, changed)) gained = true;
       if (!gained) break;
+      // Turns with the ball lead home at once: the first round has looked at all of them.
+      this.leastCarried.fill(NEVER);
     }
+  }
+
+  /** Gives the memory of the states back: only what is known of places may be read from now on. */
+  release(): void {
+    givePlanes(this.planes);
   }
 
   xOf(cell: number): number {
@@ -110,13 +104,38 @@ export class FieldSolver {
   /** The place nearest to a point. */
   cellAt(x: number, y: number): number {
     const { columns, rows, stepX, stepY, radius } = this.setup;
-    let column = Math.round((x - radius) / stepX);
-    let row = Math.round((y - radius) / stepY);
-    if (column < 0) column = 0;
-    else if (column >= columns) column = columns - 1;
-    if (row < 0) row = 0;
-    else if (row >= rows) row = rows - 1;
+    const column = Math.min(columns - 1, Math.max(0, Math.round((x - radius) / stepX)));
+    const row = Math.min(rows - 1, Math.max(0, Math.round((y - radius) / stepY)));
     return row * columns + column;
+  }
+
+  /** Works out anew what changed places are worth to a robot that lets go of the ball there. */
+  private lookOnward(changed: Uint8Array): void {
+    const { onward, cells, best, bestDirection, leastOnward, arrivals } = this;
+    leastOnward.fill(NEVER);
+    for (let cell = 0; cell < cells; cell++) {
+      if (changed[cell] === 0 || best[cell] === NEVER || best[cell] === 0) continue;
+      arrivals.take(this.seconds, cell, cells, best[cell]!, bestDirection[cell]!);
+      for (let from = 0; from < DIRECTIONS; from++) {
+        const total = arrivals.seconds[from]!;
+        if (total >= onward[from * cells + cell]!) continue;
+        onward[from * cells + cell] = total;
+        if (total < leastOnward[from]!) leastOnward[from] = total;
+      }
+    }
+  }
+
+  /** Seconds home for a ball that was let go of at a point by a robot facing direction d. */
+  afterRegrip(x: number, y: number, d: number): number {
+    return this.onward[d * this.cells + this.cellAt(x, y)]!;
+  }
+
+  /** Seconds home for a robot that has its ball in the pusher after so much of a push, and turns with it. */
+  afterCarry(push: Push, lengthMm: number, d: number): number {
+    const { room } = this.setup;
+    const x = push.robotX + room.cos[d]! * lengthMm;
+    const y = push.robotY + room.sin[d]! * lengthMm;
+    return this.carried[d * this.cells + this.cellAt(x, y)]!;
   }
 
   /** Beyond the wedge's edge: positive over the wedge, mm. */
@@ -129,25 +148,31 @@ export class FieldSolver {
   private pushHome(d: number): void {
     // Only a push toward the wedge can end on it.
     if (this.towardEdge(d) <= 0) return;
-    const { setup, push, best, bestDirection } = this;
-    const plane = d * this.cells;
+    const { setup, lane } = this;
     for (let k = 0; k < setup.contacts.length; k++) {
-      const reach = meetable(setup, d, k);
-      for (let row = reach.firstRow; row <= reach.lastRow; row++) {
-        for (let column = reach.firstColumn; column <= reach.lastColumn; column++) {
-          const cell = row * setup.columns + column;
-          // A ball met in the middle of the pusher is met best: other contacts are for places where that has no room.
-          if (best[cell] === 0 || this.seconds[plane + cell]! < Number.POSITIVE_INFINITY) continue;
-          if (!meet(setup, this.placeX[column]!, this.placeY[row]!, d, k, push)) continue;
-          if (!this.endsHome(push, d)) continue;
-          const time = this.untilStopped(push.travel);
-          this.seconds[plane + cell] = time;
-          if (time < best[cell]!) {
-            best[cell] = time;
-            bestDirection[cell] = d;
-          }
-        }
+      lane.aim(d, k);
+      for (let row = lane.firstRow; row <= lane.lastRow; row++) {
+        lane.takeHomeRow(this.placeY[row]!, setup.homeDepth);
+        this.pushRowHome(d, k, row);
       }
+    }
+  }
+
+  private pushRowHome(d: number, k: number, row: number): void {
+    const { setup, push, lane, best, bestDirection, seconds } = this;
+    const plane = d * this.cells;
+    const last = lane.columnBefore(lane.highX);
+    for (let column = lane.columnAfter(lane.lowX); column <= last; column++) {
+      const cell = row * setup.columns + column;
+      // A ball met in the middle of the pusher is met best: other contacts are for places where that has no room.
+      if (best[cell] === 0 || seconds[plane + cell]! < NEVER) continue;
+      if (!meet(setup, this.placeX[column]!, this.placeY[row]!, d, k, push) || !this.endsHome(push, d))
+        continue;
+      const time = this.untilStopped(push.travel);
+      seconds[plane + cell] = time;
+      if (time >= best[cell]!) continue;
+      best[cell] = time;
+      bestDirection[cell] = d;
     }
   }
 
@@ -188,197 +213,161 @@ export class FieldSolver {
 
   /** For every place of the robot and heading: turn on the spot with the ball, then straight home. */
   private turnHome(): void {
-    const { setup, cells, push } = this;
-    const contact = setup.contacts[setup.carryContact]!;
-    const roomy = new Uint8Array(DIRECTIONS);
-    for (let cell = 0; cell < cells; cell++) {
-      const x = this.xOf(cell);
-      const y = this.yOf(cell);
-      for (let d = 0; d < DIRECTIONS; d++) roomy[d] = hasRoom(setup, x, y, d) ? 1 : 0;
-      for (let to = 0; to < DIRECTIONS; to++) {
-        if (roomy[to] === 0 || this.towardEdge(to) <= 0) continue;
-        const c = setup.room.cos[to]!;
-        const s = setup.room.sin[to]!;
-        const ballX = x + c * contact.seatXMm - s * contact.seatYMm;
-        const ballY = y + s * contact.seatXMm + c * contact.seatYMm;
-        if (!meet(setup, ballX, ballY, to, setup.carryContact, push) || !this.endsHome(push, to)) continue;
-        this.turnInto(cell, to, this.untilStopped(push.travel), roomy);
+    const { setup, lane } = this;
+    const roomy = this.roomyPlaces();
+    for (let to = 0; to < DIRECTIONS; to++) {
+      if (this.towardEdge(to) <= 0) continue;
+      lane.aim(to, setup.carryContact);
+      for (let row = 0; row < setup.rows; row++) this.turnRowHome(to, row, roomy);
+    }
+  }
+
+  private turnRowHome(to: number, row: number, roomy: Uint8Array): void {
+    const { setup, push, lane, cells } = this;
+    lane.takeHomeRow(this.placeY[row]! + lane.touchY, setup.homeDepth);
+    const from = lane.columnAfter(lane.lowX - lane.touchX);
+    const last = lane.columnBefore(lane.highX - lane.touchX);
+    for (let column = from; column <= last; column++) {
+      const cell = row * setup.columns + column;
+      if (roomy[to * cells + cell] === 0) continue;
+      const x = this.placeX[column]! + lane.touchX;
+      if (!meet(setup, x, this.placeY[row]! + lane.touchY, to, setup.carryContact, push)) continue;
+      if (this.endsHome(push, to)) this.turnInto(cell, to, this.untilStopped(push.travel), roomy);
+    }
+  }
+
+  /** Where the robot itself may stand on a place of the ball, one plane for each heading: 1 or 0. */
+  private roomyPlaces(): Uint8Array {
+    const { lane, cells, setup } = this;
+    const { columns, rows, keepOuts } = setup;
+    const { roomy } = this.planes;
+    roomy.fill(0);
+    for (let d = 0; d < DIRECTIONS; d++) {
+      for (let row = 0; row < rows; row++) {
+        lane.takeRobotRow(d, row);
+        for (let column = lane.from; column <= lane.to; column++) {
+          if (keepOuts.length > 0 && lane.blocked[column] === 1) continue;
+          roomy[d * cells + row * columns + column] = 1;
+        }
       }
     }
+    return roomy;
   }
 
   /** Spreads a push home to all headings from which the robot can turn into it where it stands. */
   private turnInto(cell: number, to: number, pushS: number, roomy: Uint8Array): void {
-    const { carried, cells } = this;
+    const { carried, cells, leastCarried } = this;
     for (let way = -1; way <= 1; way += 2) {
       for (let n = 0; n <= DIRECTIONS / 2; n++) {
         const d = (to + way * n + DIRECTIONS) % DIRECTIONS;
-        if (roomy[d] === 0) break;
-        const time = pushS + this.turnSeconds(n);
+        if (roomy[d * cells + cell] === 0) break;
+        const time = pushS + this.turnTimes[n]!;
         if (time < carried[d * cells + cell]!) carried[d * cells + cell] = time;
+        if (time < leastCarried[d]!) leastCarried[d] = time;
       }
     }
   }
 
-  /** Seconds of a gentle turn with the ball by n directions. */
-  turnSeconds(n: number): number {
-    const { carryTurnRate, turnAccel } = this.setup;
-    const angle = n * DIRECTION_RAD;
-    return angle * turnAccel <= carryTurnRate * carryTurnRate
-      ? 2 * Math.sqrt(angle / turnAccel)
-      : angle / carryTurnRate + carryTurnRate / turnAccel;
-  }
-
-  /** No chain brings a ball home quicker: it has to come that much nearer, and the robot has no higher speed. */
-  private leastSeconds(x: number, y: number): number {
-    return Math.max(0, this.setup.homeDepth - this.depth(x, y) - this.setup.runOn) / this.setup.speed;
-  }
-
-  /** Marks the places where a chain may be quicker than what is known: in the first round one with a carried turn, later only one that lets go. */
-  private openPlaces(open: Uint8Array, first: boolean): void {
-    const { setup, best, least, cells } = this;
-    const extra = first && setup.carryContact >= 0 ? this.turnSeconds(1) : setup.regrip[1]!;
-    for (let cell = 0; cell < cells; cell++) {
-      open[cell] = best[cell]! > least[cell]! + extra + GAIN_S ? 1 : 0;
-    }
-  }
-
-  /** Pushes in one direction from all open places that end on the floor; tells whether any place got better, and marks it. */
-  private pushOnward(d: number, open: Uint8Array, settled: number, changed: Uint8Array): boolean {
-    const { setup, seconds, best, bestDirection, step, slack } = this;
+  /** Pushes in one direction that end on the floor; tells whether any place got better, and marks it. */
+  private pushOnward(d: number, meets: Meets, changed: Uint8Array): boolean {
+    const { setup, seconds, best, bestDirection, lane, quick, slow } = this;
+    const { arrivals, leastOnward, leastCarried } = this;
+    const leastOn = Math.min(leastOnward[d]!, leastCarried[d]!);
+    if (leastOn === NEVER) return false;
     const plane = d * this.cells;
-    const done = new Uint8Array(this.cells);
     let gained = false;
     for (let k = 0; k < setup.contacts.length; k++) {
-      const reach = meetable(setup, d, k);
-      for (let row = reach.firstRow; row <= reach.lastRow; row++) {
-        for (let column = reach.firstColumn; column <= reach.lastColumn; column++) {
-          const cell = row * setup.columns + column;
-          if (open[cell] === 0 || done[cell] === 1) continue;
-          // Beyond this, no chain through here can pass by the place's best direction.
-          const off = bestDirection[cell] === 255 ? 0 : apart(d, bestDirection[cell]!);
-          const limit = Math.min(seconds[plane + cell]! - GAIN_S, best[cell]! + slack[off]!);
-          if (limit <= settled) continue;
-          if (!meet(setup, this.placeX[column]!, this.placeY[row]!, d, k, this.push)) continue;
-          if (setup.contacts[k]!.advanceMm === 0) done[cell] = 1;
-          step.seconds = limit;
-          this.stopsAfter(this.push, d, k, step);
-          if (step.seconds >= limit) continue;
-          seconds[plane + cell] = step.seconds;
-          changed[cell] = 1;
-          gained = true;
-          if (step.seconds < best[cell]!) {
-            best[cell] = step.seconds;
-            bestDirection[cell] = d;
-          }
-        }
+      const end = meets.endOf(d, k);
+      const start = meets.startOf(d, k);
+      if (start === end) continue;
+      lane.aim(d, k);
+      quick.aim(lane, arrivals.leastRegrip, leastOnward[d]!, leastCarried[d]!);
+      if (slow.speed < quick.speed) slow.aim(lane, arrivals.leastRegrip, leastOnward[d]!, leastCarried[d]!);
+      const holds = setup.carryContact >= 0 && setup.contacts[k]!.depthMm >= setup.radius;
+      const settled = leastOn + Math.min(quick.leastTime(), slow.leastTime());
+      for (let i = start; i < end; i++) {
+        const cell = meets.cells[i]!;
+        // Beyond this, no chain through here can pass by the place's best direction.
+        const latest = arrivals.latest(best[cell]!, bestDirection[cell]!, d);
+        const limit = Math.min(seconds[plane + cell]! - GAIN_S, latest);
+        if (limit <= settled) continue;
+        const found = this.stopsFrom(cell, holds, limit);
+        if (found >= limit) continue;
+        seconds[plane + cell] = found;
+        changed[cell] = 1;
+        gained = true;
+        if (found >= best[cell]!) continue;
+        best[cell] = found;
+        bestDirection[cell] = d;
       }
     }
     return gained;
   }
 
-  /** Stops of a push (found by `meet`) on the floor that give less than out.seconds. */
-  stopsAfter(push: Push, d: number, k: number, out: Step): void {
-    const { setup } = this;
-    this.stopsAtSpeed(push, d, k, setup.speed, setup.runOn, out);
-    if (setup.slowSpeed < setup.speed) this.stopsAtSpeed(push, d, k, setup.slowSpeed, setup.slowRunOn, out);
+  /** Least seconds home from a place by a push along the lane that ends on the floor; `limit` where none takes less. */
+  private stopsFrom(cell: number, holds: boolean, limit: number): number {
+    const { setup, lane, quick, slow } = this;
+    const row = Math.floor(cell / setup.columns);
+    const x = this.placeX[cell - row * setup.columns]!;
+    const y = this.placeY[row]!;
+    const two = slow.speed < quick.speed;
+    const carry = two ? slow : quick;
+    // Bounds before the ways are worked out: many states end here.
+    const depth = this.depth(x, y);
+    const most = quick.mostRegrip(depth, limit);
+    const slowMost = two ? slow.mostRegrip(depth, limit) : -1;
+    const carryMost = holds ? carry.mostCarry(depth, limit) : -1;
+    if (!(most >= quick.first || slowMost >= slow.first || carryMost >= carry.first)) return limit;
+    const free = lane.go(x, y);
+    if (free < 0) return limit;
+    const { ballFree } = lane;
+    let found = this.regripFrom(quick, cell, Math.min(free, ballFree - quick.shift, most), limit);
+    if (two) found = this.regripFrom(slow, cell, Math.min(free, ballFree - slow.shift, slowMost), found);
+    return holds ? this.carryFrom(carry, cell, row, Math.min(free, carryMost), found) : found;
   }
 
-  /** Pushes of all lengths at one speed, then on from where the ball stops or where the robot has it. */
-  private stopsAtSpeed(push: Push, d: number, k: number, speed: number, runOn: number, out: Step): void {
-    const { setup, onward, carried, least } = this;
-    const { columns, rows, radius } = setup;
-    const plane = d * this.cells;
-    const c = setup.room.cos[d]!;
-    const s = setup.room.sin[d]!;
-    const holds = setup.carryContact >= 0 && setup.contacts[k]!.depthMm >= radius;
-    const canTurn = holds && speed <= setup.slowSpeed;
-    const ramps = speed / setup.accel;
-    const shift = runOn - push.advance;
-    const last = Math.min(push.travel, push.ballFree - shift);
-    // Columns and rows as they grow with the way, half a step on, so that cutting off the digits rounds.
-    const perX = 1 / setup.stepX;
-    const perY = 1 / setup.stepY;
-    const ballColumn = (push.ballX + c * shift - radius) * perX + 0.5;
-    const ballRow = (push.ballY + s * shift - radius) * perY + 0.5;
-    const robotColumn = (push.robotX - radius) * perX + 0.5;
-    const robotRow = (push.robotY - radius) * perY + 0.5;
-    for (let length = Math.max(push.advance, ramps * speed); length <= push.travel; length += STOP_STEP_MM) {
-      const time = length / speed + ramps;
-      const overColumns = c * length * perX;
-      const overRows = s * length * perY;
-      if (length <= last) {
-        const cell = ((ballRow + overRows) | 0) * columns + ((ballColumn + overColumns) | 0);
-        if (time + least[cell]! >= out.seconds) return;
-        const total = time + onward[plane + cell]!;
-        if (total < out.seconds) {
-          set(out, total, "regrip", k, length, speed);
-          out.x = push.ballX + c * (length + shift);
-          out.y = push.ballY + s * (length + shift);
-        }
-      } else if (time >= out.seconds) return;
-      if (canTurn) {
-        const row = Math.min(rows - 1, (robotRow + overRows) | 0);
-        const column = Math.min(columns - 1, (robotColumn + overColumns) | 0);
-        const total = time + carried[plane + row * columns + column]!;
-        if (total < out.seconds) {
-          set(out, total, "carry", k, length, speed);
-          out.x = push.robotX + c * length;
-          out.y = push.robotY + s * length;
-        }
-      }
+  private regripFrom(stops: Stops, cell: number, last: number, limit: number): number {
+    const { onward } = this;
+    const at = this.lane.d * this.cells + cell;
+    const { ball, speed, ramps, first } = stops;
+    const perStep = STOP_STEP_MM / speed;
+    let time = first / speed + ramps;
+    let found = limit;
+    const count = Math.floor((last - first) / STOP_STEP_MM);
+    for (let n = 0; n <= count; n++, time += perStep) {
+      const total = time + onward[at + ball[n]!]!;
+      if (total < found) found = total;
     }
+    return found;
   }
 
-  /** Seconds on from changed places for a robot that let go of the ball there, for all directions it may have come from. */
-  private lookOnward(changed: Uint8Array): void {
-    const { seconds, onward, setup, cells, best, bestDirection, slack } = this;
-    const row = new Float32Array(DIRECTIONS);
-    const byDifference = Float64Array.from(
-      { length: 2 * DIRECTIONS },
-      (_, i) => setup.regrip[apart(i % DIRECTIONS, 0)]!,
-    );
-    for (let cell = 0; cell < cells; cell++) {
-      if (changed[cell] === 0 || best[cell] === Number.POSITIVE_INFINITY || best[cell] === 0) continue;
-      row.fill(Number.POSITIVE_INFINITY);
-      for (let to = 0; to < DIRECTIONS; to++) {
-        const on = seconds[to * cells + cell]!;
-        if (on > best[cell]! + slack[apart(to, bestDirection[cell]!)]!) continue;
-        for (let from = 0; from < DIRECTIONS; from++) {
-          const total = on + byDifference[to + DIRECTIONS - from]!;
-          if (total < row[from]!) row[from] = total;
-        }
-      }
-      for (let from = 0; from < DIRECTIONS; from++) onward[from * cells + cell] = row[from]!;
+  private carryFrom(stops: Stops, cell: number, row: number, last: number, limit: number): number {
+    const { carried, setup } = this;
+    const { columns, rows } = setup;
+    const plane = this.lane.d * this.cells;
+    const ownColumn = cell - row * columns;
+    const { robotColumns, robotRows, speed, ramps, first } = stops;
+    const perStep = STOP_STEP_MM / speed;
+    let time = first / speed + ramps;
+    let found = limit;
+    const count = Math.floor((last - first) / STOP_STEP_MM);
+    for (let n = 0; n <= count; n++, time += perStep) {
+      const column = ownColumn + robotColumns[n]!;
+      const line = row + robotRows[n]!;
+      if (column < 0 || line < 0 || column >= columns || line >= rows) continue;
+      const total = time + carried[plane + line * columns + column]!;
+      if (total < found) found = total;
     }
+    return found;
   }
 }
 
-/** Steps between two directions, 0 … DIRECTIONS/2. */
-export function apart(a: number, b: number): number {
-  const steps = a > b ? a - b : b - a;
-  return steps > DIRECTIONS / 2 ? DIRECTIONS - steps : steps;
-}
-
-/** Entry n: the most that coming to a ball n directions off can save, over all directions to come from. */
-function slackOf(regrip: Float64Array): Float64Array {
-  const slack = new Float64Array(regrip.length);
-  for (let n = 0; n < slack.length; n++) {
-    for (let from = 0; from < DIRECTIONS; from++) {
-      slack[n] = Math.max(slack[n]!, regrip[apart(from, 0)]! - regrip[apart(from, n)]!);
-    }
-  }
-  return slack;
-}
-
-export function newStep(): Step {
-  return { seconds: 0, end: "home", contact: 0, length: 0, speed: 0, x: 0, y: 0 };
-}
-
-function set(out: Step, seconds: number, end: PushEnd, contact: number, length: number, speed: number): void {
-  out.seconds = seconds;
-  out.end = end;
-  out.contact = contact;
-  out.length = length;
-  out.speed = speed;
+/** Entry n: seconds of a gentle turn with the ball by n directions. */
+function turnTimesOf({ carryTurnRate, turnAccel }: PushSetup): Float64Array {
+  return Float64Array.from({ length: DIRECTIONS / 2 + 1 }, (_, n) => {
+    const angle = n * DIRECTION_RAD;
+    return angle * turnAccel <= carryTurnRate * carryTurnRate
+      ? 2 * Math.sqrt(angle / turnAccel)
+      : angle / carryTurnRate + carryTurnRate / turnAccel;
+  });
 }

@@ -1,4 +1,4 @@
-import type { Room } from "./room.ts";
+import type { ConvexOutline } from "../../motion/surroundings.ts";
 
 /**
  * How far a robot or a ball may go straight before it meets a keep-out: separating axes of two convex shapes of which one
@@ -7,85 +7,142 @@ import type { Room } from "./room.ts";
 
 /** An overlap this small is a touch, mm. */
 const TOUCH_MM = 1e-6;
+/** Closing in more slowly than this is not at all. */
+const STILL = 1e-12;
+
+/** What is cut out of a line: open, empty where low ≥ high. */
+export interface Span {
+  low: number;
+  high: number;
+}
+
+const span: Span = { low: 0, high: 0 };
+
+/** The directions a robot faces, and its hull. */
+export interface Facing {
+  readonly cos: Float64Array;
+  readonly sin: Float64Array;
+  readonly hull: ConvexOutline;
+}
 
 /**
- * Way of the hull from (x, y) along direction d of the room until it meets a rectangle; −1 where it overlaps one already,
- * `mostMm` where it meets none.
- *
- * @param rects four numbers each: minX, minY, maxX, maxY
+ * The keep-outs as the robot's origin sees them, one convex obstacle for each direction it may face: on every axis the gap is
+ * a·x + b·y + level, the robot overlaps where all gaps are negative, and driving closes them at a rate of their own.
  */
-export function hullFreeWay(
-  room: Room,
-  rects: Float64Array,
-  x: number,
-  y: number,
-  d: number,
-  mostMm: number,
-): number {
-  const c = room.cos[d]!;
-  const s = room.sin[d]!;
-  let free = mostMm;
-  for (let at = 0; at < rects.length; at += 4) {
-    const way = meetRect(room, rects, at, x, y, c, s);
-    if (way < 0) return -1;
-    if (way < free) free = way;
+export class HullBlocks {
+  private readonly axes: number;
+  private readonly rects: number;
+  private readonly a: Float64Array;
+  private readonly b: Float64Array;
+  private readonly level: Float64Array;
+  private readonly rate: Float64Array;
+
+  /** @param rects four numbers each: minX, minY, maxX, maxY */
+  constructor({ cos, sin, hull }: Facing, rects: Float64Array) {
+    this.axes = 4 + hull.count;
+    this.rects = rects.length / 4;
+    const size = cos.length * this.rects * this.axes;
+    this.a = new Float64Array(size);
+    this.b = new Float64Array(size);
+    this.level = new Float64Array(size);
+    this.rate = new Float64Array(size);
+    for (let d = 0; d < cos.length; d++) {
+      for (let at = 0; at < this.rects; at++) this.build(hull, rects, d, at, cos[d]!, sin[d]!);
+    }
   }
-  return free;
+
+  private build(hull: ConvexOutline, rects: Float64Array, d: number, at: number, c: number, s: number): void {
+    let minX = Number.POSITIVE_INFINITY;
+    let maxX = Number.NEGATIVE_INFINITY;
+    let minY = Number.POSITIVE_INFINITY;
+    let maxY = Number.NEGATIVE_INFINITY;
+    let i = (d * this.rects + at) * this.axes + 4;
+    const axis = (n: number, a: number, b: number, level: number): void => {
+      this.a[n] = a;
+      this.b[n] = b;
+      this.level[n] = level;
+      this.rate[n] = -(a * c + b * s);
+    };
+    for (let v = 0; v < hull.count; v++, i++) {
+      const px = c * hull.x[v]! - s * hull.y[v]!;
+      const py = s * hull.x[v]! + c * hull.y[v]!;
+      minX = Math.min(minX, px);
+      maxX = Math.max(maxX, px);
+      minY = Math.min(minY, py);
+      maxY = Math.max(maxY, py);
+      const wx = c * hull.normalX[v]! - s * hull.normalY[v]!;
+      const wy = s * hull.normalX[v]! + c * hull.normalY[v]!;
+      const nearX = wx > 0 ? rects[4 * at]! : rects[4 * at + 2]!;
+      const nearY = wy > 0 ? rects[4 * at + 1]! : rects[4 * at + 3]!;
+      axis(
+        i,
+        -wx,
+        -wy,
+        wx * nearX + wy * nearY - hull.normalX[v]! * hull.x[v]! - hull.normalY[v]! * hull.y[v]!,
+      );
+    }
+    const first = i - this.axes;
+    axis(first, -1, 0, rects[4 * at]! - maxX);
+    axis(first + 1, 1, 0, minX - rects[4 * at + 2]!);
+    axis(first + 2, 0, -1, rects[4 * at + 1]! - maxY);
+    axis(first + 3, 0, 1, minY - rects[4 * at + 3]!);
+  }
+
+  /** Way of the robot's origin from (x, y) straight on in direction d until it meets a keep-out; −1 where it overlaps one, `mostMm` where it meets none. */
+  freeWay(d: number, x: number, y: number, mostMm: number): number {
+    let free = mostMm;
+    for (let at = 0; at < this.rects; at++) {
+      const way = this.wayTo((d * this.rects + at) * this.axes, x, y);
+      if (way < 0) return -1;
+      if (way < free) free = way;
+    }
+    return free;
+  }
+
+  private wayTo(first: number, x: number, y: number): number {
+    const { a, b, level, rate } = this;
+    let enter = 0;
+    let leave = Number.POSITIVE_INFINITY;
+    let overlaps = true;
+    for (let i = first; i < first + this.axes; i++) {
+      const gap = a[i]! * x + b[i]! * y + level[i]!;
+      const closing = rate[i]!;
+      if (gap > -TOUCH_MM) {
+        overlaps = false;
+        // Apart, or touching and sliding along: they never meet on this axis unless it closes.
+        if (closing <= STILL) return Number.POSITIVE_INFINITY;
+        if (gap / closing > enter) enter = gap / closing;
+      } else if (closing < 0 && gap / closing < leave) leave = gap / closing;
+    }
+    if (enter >= leave) return Number.POSITIVE_INFINITY;
+    return overlaps ? -1 : enter;
+  }
+
+  /** Where on the line at y the robot's origin would overlap keep-out `at`, facing direction d. The result is overwritten by the next call. */
+  row(d: number, at: number, y: number): Span {
+    const { a, b, level } = this;
+    span.low = Number.NEGATIVE_INFINITY;
+    span.high = Number.POSITIVE_INFINITY;
+    const first = (d * this.rects + at) * this.axes;
+    for (let i = first; i < first + this.axes; i++) {
+      const rest = -TOUCH_MM - b[i]! * y - level[i]!;
+      const ax = a[i]!;
+      if (ax > STILL) span.high = Math.min(span.high, rest / ax);
+      else if (ax < -STILL) span.low = Math.max(span.low, rest / ax);
+      else if (rest <= 0) span.high = Number.NEGATIVE_INFINITY;
+    }
+    return span;
+  }
 }
 
-const span = { enter: 0, leave: 0, overlaps: true };
-
-/** Takes one axis into account: `gap` between the shapes (negative: they overlap on it by −gap), closing at `rate`. */
-function takeAxis(gap: number, rate: number): void {
-  if (gap > -TOUCH_MM) {
-    span.overlaps = false;
-    // Apart, or touching and sliding along: they never meet on this axis unless it closes.
-    if (rate <= 1e-12) span.leave = Number.NEGATIVE_INFINITY;
-    else if (gap / rate > span.enter) span.enter = gap / rate;
-  } else if (rate < 0) {
-    span.leave = Math.min(span.leave, gap / rate);
-  }
-}
-
-function meetRect(
-  room: Room,
-  rects: Float64Array,
-  at: number,
-  x: number,
-  y: number,
-  c: number,
-  s: number,
-): number {
-  const { hull } = room;
-  let minX = Number.POSITIVE_INFINITY;
-  let maxX = Number.NEGATIVE_INFINITY;
-  let minY = Number.POSITIVE_INFINITY;
-  let maxY = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < hull.count; i++) {
-    const px = x + c * hull.x[i]! - s * hull.y[i]!;
-    const py = y + s * hull.x[i]! + c * hull.y[i]!;
-    if (px < minX) minX = px;
-    if (px > maxX) maxX = px;
-    if (py < minY) minY = py;
-    if (py > maxY) maxY = py;
-  }
-  span.enter = 0;
-  span.leave = Number.POSITIVE_INFINITY;
-  span.overlaps = true;
-  takeAxis(rects[at]! - maxX, c);
-  takeAxis(minX - rects[at + 2]!, -c);
-  takeAxis(rects[at + 1]! - maxY, s);
-  takeAxis(minY - rects[at + 3]!, -s);
-  for (let i = 0; i < hull.count; i++) {
-    const wx = c * hull.normalX[i]! - s * hull.normalY[i]!;
-    const wy = s * hull.normalX[i]! + c * hull.normalY[i]!;
-    const nearX = wx > 0 ? rects[at]! : rects[at + 2]!;
-    const nearY = wy > 0 ? rects[at + 1]! : rects[at + 3]!;
-    const level = hull.normalX[i]! * hull.x[i]! + hull.normalY[i]! * hull.y[i]!;
-    takeAxis(wx * (nearX - x) + wy * (nearY - y) - level, wx * c + wy * s);
-  }
-  if (span.enter >= span.leave) return Number.POSITIVE_INFINITY;
-  return span.overlaps ? -1 : span.enter;
+/** Where on the line at y a disc's centre would overlap the rectangle at `at`. The result is overwritten by the next call. */
+export function discRow(rects: Float64Array, at: number, radius: number, y: number): Span {
+  const reach = radius - TOUCH_MM;
+  const off = Math.max(rects[at + 1]! - y, 0, y - rects[at + 3]!);
+  const half = reach > off ? Math.sqrt(reach * reach - off * off) : Number.NEGATIVE_INFINITY;
+  span.low = rects[at]! - half;
+  span.high = rects[at + 2]! + half;
+  return span;
 }
 
 /** Way of a disc's centre from (x, y) along (c, s) until the disc meets a rectangle; −1 where it overlaps one already. */

@@ -1,9 +1,9 @@
-import { discFreeWay, hullFreeWay } from "./keepOut.kernel.ts";
+import { discFreeWay } from "./keepOut.kernel.ts";
 import { DIRECTIONS } from "./room.ts";
 import type { PushSetup } from "./setup.ts";
 
 /** Rounding of places at walls, mm. */
-const EDGE_MM = 1e-6;
+export const EDGE_MM = 1e-6;
 /** The robot comes at a ball straight from at least this far behind it, mm. */
 export const RUN_UP_MM = 30;
 
@@ -67,50 +67,18 @@ export function meet(setup: PushSetup, x: number, y: number, d: number, k: numbe
   return true;
 }
 
-/** Rows and columns of places; empty where first > last. */
-export interface Places {
-  firstColumn: number;
-  lastColumn: number;
-  firstRow: number;
-  lastRow: number;
-}
-
-const places: Places = { firstColumn: 0, lastColumn: 0, firstRow: 0, lastRow: 0 };
-
-/** The places from which `meet` in direction d by contact k is not ruled out by the walls alone. The result is overwritten by the next call. */
-export function meetable(setup: PushSetup, d: number, k: number): Places {
-  const { room, radius, width, height, columns, rows, stepX, stepY } = setup;
-  const contact = setup.contacts[k]!;
-  const c = room.cos[d]!;
-  const s = room.sin[d]!;
-  // What has to be taken off a ball's place to get the robot's, the place behind it, and the ball's place in its seat.
-  const touchX = c * contact.touchXMm - s * contact.touchYMm;
-  const touchY = s * contact.touchXMm + c * contact.touchYMm;
-  const shiftX = c * contact.shiftXMm - s * contact.shiftYMm;
-  const shiftY = s * contact.shiftXMm + c * contact.shiftYMm;
-  const lowX = Math.max(room.minX[d]! + touchX + Math.max(0, c * RUN_UP_MM), radius - shiftX);
-  const highX = Math.min(room.maxX[d]! + touchX + Math.min(0, c * RUN_UP_MM), width - radius - shiftX);
-  const lowY = Math.max(room.minY[d]! + touchY + Math.max(0, s * RUN_UP_MM), radius - shiftY);
-  const highY = Math.min(room.maxY[d]! + touchY + Math.min(0, s * RUN_UP_MM), height - radius - shiftY);
-  places.firstColumn = Math.max(0, Math.ceil((lowX - EDGE_MM - radius) / stepX));
-  places.lastColumn = Math.min(columns - 1, Math.floor((highX + EDGE_MM - radius) / stepX));
-  places.firstRow = Math.max(0, Math.ceil((lowY - EDGE_MM - radius) / stepY));
-  places.lastRow = Math.min(rows - 1, Math.floor((highY + EDGE_MM - radius) / stepY));
-  return places;
-}
-
 /** Whether the robot fits at a place, facing direction d. */
 export function hasRoom(setup: PushSetup, x: number, y: number, d: number): boolean {
-  const { room, keepOuts } = setup;
+  const { room, blocks } = setup;
   if (x < room.minX[d]! - EDGE_MM || x > room.maxX[d]! + EDGE_MM) return false;
   if (y < room.minY[d]! - EDGE_MM || y > room.maxY[d]! + EDGE_MM) return false;
   if (room.edgeX * x + room.edgeY * y - room.edgeLevel[d]! < -EDGE_MM) return false;
-  return keepOuts.length === 0 || hullFreeWay(room, keepOuts, x, y, d, 0) >= 0;
+  return blocks.freeWay(d, x, y, 0) >= 0;
 }
 
 /** Way of the robot from a place straight on in direction d; −1 where it has no room. */
 export function robotFreeWay(setup: PushSetup, x: number, y: number, d: number): number {
-  const { room, keepOuts } = setup;
+  const { room, blocks } = setup;
   if (x < room.minX[d]! - EDGE_MM || x > room.maxX[d]! + EDGE_MM) return -1;
   if (y < room.minY[d]! - EDGE_MM || y > room.maxY[d]! + EDGE_MM) return -1;
   const c = room.cos[d]!;
@@ -121,7 +89,7 @@ export function robotFreeWay(setup: PushSetup, x: number, y: number, d: number):
   const rate = room.edgeX * c + room.edgeY * s;
   if (rate < 0) free = Math.min(free, gap / -rate);
   free = Math.max(0, free);
-  return keepOuts.length > 0 ? hullFreeWay(room, keepOuts, x, y, d, free) : free;
+  return blocks.freeWay(d, x, y, free);
 }
 
 /** Way along one axis until a coordinate leaves low … high. */

@@ -51,7 +51,9 @@ export interface SolvedField {
 
 /** The field for the largest ball of a project, with no more room kept than the robot needs. */
 export function pushField(project: Project): PushField {
-  return solvePushField(project).field;
+  const { field, solver } = solvePushField(project);
+  solver.release();
+  return field;
 }
 
 /**

@@ -2,13 +2,14 @@ import { type BallKind, inertiaFactor } from "../../model/ball.ts";
 import { robotOutline } from "../../model/outline.ts";
 import { ballsOf, type Project } from "../../model/project.ts";
 import { GRAVITY_MM_PER_S2 } from "../../model/units.ts";
-import type { Wall } from "../../model/zone.ts";
+import type { Wall, Zone } from "../../model/zone.ts";
 import { turnAccelRadPerS2 } from "../../motion/duration.ts";
 import { wedgeEdge } from "../../motion/obstacles.ts";
 import { brakingSpeed, type Carry, carryOf, curveRate, runOnMm } from "../carry.ts";
 import { reachOf } from "../reach.ts";
 import { regripTimes } from "./changeTime.ts";
 import { type Contact, contactsOf, wallContactsOf } from "./contacts.ts";
+import { HullBlocks } from "./keepOut.kernel.ts";
 import { profileOf } from "./profile.ts";
 import { type Room, roomOf } from "./room.ts";
 
@@ -30,6 +31,8 @@ export interface PushSetup {
   readonly contacts: readonly Contact[];
   /** Four numbers a keep-out: minX, minY, maxX, maxY. */
   readonly keepOuts: Float64Array;
+  /** What they leave the robot. */
+  readonly blocks: HullBlocks;
   readonly speed: number;
   readonly accel: number;
   /** The slower speed for pushes that end on the floor, and how far a ball runs on from each. */
@@ -82,6 +85,8 @@ export function pushSetup(project: Project, kind: BallKind, clearanceMm: number)
   const columns = Math.ceil(spanX / CELL_MM - 1e-9) + 1;
   const rows = Math.ceil(spanY / CELL_MM - 1e-9) + 1;
   const edge = wedgeEdge(zone);
+  const room = roomOf(project, clearanceMm);
+  const keepOuts = rectsOf(zone);
   return {
     kind,
     radius,
@@ -91,16 +96,10 @@ export function pushSetup(project: Project, kind: BallKind, clearanceMm: number)
     rows,
     stepX: spanX / (columns - 1),
     stepY: spanY / (rows - 1),
-    room: roomOf(project, clearanceMm),
+    room,
     contacts,
-    keepOuts: Float64Array.from(
-      zone.keepOuts.flatMap((rect) => [
-        rect.xMm,
-        rect.yMm,
-        rect.xMm + rect.widthMm,
-        rect.yMm + rect.heightMm,
-      ]),
-    ),
+    keepOuts,
+    blocks: new HullBlocks(room, keepOuts),
     speed,
     accel: robot.drive.accelMmPerS2,
     slowSpeed,
@@ -118,6 +117,12 @@ export function pushSetup(project: Project, kind: BallKind, clearanceMm: number)
     edgeY: edge.ny,
     edgeOffset: edge.offset,
   };
+}
+
+function rectsOf({ keepOuts }: Zone): Float64Array {
+  return Float64Array.from(
+    keepOuts.flatMap(({ xMm, yMm, widthMm, heightMm }) => [xMm, yMm, xMm + widthMm, yMm + heightMm]),
+  );
 }
 
 /** Share of the top speed for a slow push by a pusher that holds nothing. */
