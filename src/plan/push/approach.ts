@@ -1,8 +1,9 @@
 import type { Move } from "../../model/routine.ts";
 import { PI } from "../../model/units.ts";
 import type { PointMm } from "../../model/zone.ts";
+import { moveDurationS } from "../../motion/duration.ts";
 import type { Pose } from "../../motion/pose.ts";
-import { cos, sin } from "../../num/elementary.ts";
+import { cos, sin, wrapAngle } from "../../num/elementary.ts";
 import { arriveAt, reachPoint } from "../transfer.ts";
 import type { LyingBall } from "./ballGuard.ts";
 import { distanceTo } from "./fromRobot.ts";
@@ -30,18 +31,32 @@ export function approachTo(
   to: Pose,
   lying: readonly LyingBall[],
 ): Approach | null {
-  const { builder } = maker;
-  const direct = tryWay(maker, from, lying, () => arriveAt(builder, to));
+  const { builder, guard } = maker;
+  // All ways end there.
+  if (!guard.canStand(to, lying)) return null;
+  const direct = tryWay(maker, from, lying, [() => arriveAt(builder, to)]);
   if (direct !== null) return direct;
   let best = fromFartherBehind(maker, from, to, lying);
   for (const via of viasOf(maker, from, to, lying)) {
-    const least = (distanceTo(from, via) + distanceTo(via, to)) / builder.scene.topSpeedMmPerS;
-    if (best !== null && least >= best.timeS) break;
-    const found = tryWay(maker, from, lying, () => reachPoint(builder, via) && arriveAt(builder, to));
+    if (best !== null && leastByWay(maker, from, via, to) >= best.timeS) continue;
+    const found = tryWay(maker, from, lying, [() => reachPoint(builder, via), () => arriveAt(builder, to)]);
     if (found !== null && (best === null || found.timeS < best.timeS)) best = found;
   }
   return best;
 }
+
+/** No way by a point takes less: it stops there, and all its turns are on the spot. */
+function leastByWay({ builder }: TripMaker, from: Pose, via: PointMm, to: Pose): number {
+  const { drive } = builder.scene.project.robot;
+  const drivenS = (distanceMm: number): number =>
+    moveDurationS(drive, { kind: "drive", distanceMm, speedMmPerS: drive.topSpeedMmPerS });
+  const angleRad = wrapAngle(to.headingRad - from.headingRad);
+  const turnedS = moveDurationS(drive, { kind: "turn", angleRad, rateRadPerS: drive.turnRateRadPerS });
+  return turnedS + drivenS(distanceTo(from, via)) + drivenS(distanceTo(via, to)) - NEAR_S;
+}
+
+/** What a way may be quicker for ending a millimetre before a point, and there not turning the last of its angle, s. */
+const NEAR_S = 0.05;
 
 /** Beside a wall a robot can only back in, and the ball it is after is in the way of that: it backs in farther behind. */
 function fromFartherBehind(
@@ -58,7 +73,7 @@ function fromFartherBehind(
       headingRad: to.headingRad,
     };
     if (!maker.stands(behind)) break;
-    const found = tryWay(maker, from, lying, () => arriveAt(builder, behind) && builder.drive(mm));
+    const found = tryWay(maker, from, lying, [() => arriveAt(builder, behind), () => builder.drive(mm)]);
     if (found !== null) return found;
   }
   return null;
@@ -67,15 +82,20 @@ function fromFartherBehind(
 /** Longer run-ups that are tried, mm. */
 const FARTHER_MM = [150, 300, 480];
 
+/** Does the stretches one after the other; null where one has no room, or would touch a ball. */
 function tryWay(
   maker: TripMaker,
   from: Pose,
   lying: readonly LyingBall[],
-  drive: () => boolean,
+  stretches: readonly (() => boolean)[],
 ): Approach | null {
   const { builder, guard } = maker;
   builder.rewind({ pose: from, timeS: 0, moveCount: 0, armsRad: builder.mark().armsRad });
-  if (!drive() || !guard.isClear(from, builder.moves, lying)) return null;
+  for (const drive of stretches) {
+    const { pose } = builder;
+    const done = builder.moves.length;
+    if (!drive() || !guard.isClear(pose, builder.moves.slice(done), lying)) return null;
+  }
   return { moves: [...builder.moves], timeS: builder.timeS };
 }
 

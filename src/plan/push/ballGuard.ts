@@ -16,6 +16,9 @@ export interface LyingBall extends PointMm {
   readonly radiusMm: number;
 }
 
+/** A pose counts as reached when the robot is this near to it, mm: so much a ball may be nearer than one that it keeps off. */
+const STANDING_TOL_MM = 1;
+
 /** Tells which lying balls a robot would touch, or come too near to, on its way. It counts as its hull. */
 export class BallGuard {
   private readonly hull: Float64Array;
@@ -49,9 +52,19 @@ export class BallGuard {
     });
   }
 
-  private misses(ball: LyingBall, sigma: number, kappa: number, length: number): boolean {
+  /** Whether the robot can stand at a pose without touching any of the balls. */
+  canStand(pose: Pose, balls: readonly LyingBall[]): boolean {
+    const { at } = this;
+    at.x = pose.xMm;
+    at.y = pose.yMm;
+    at.c = cos(pose.headingRad);
+    at.s = sin(pose.headingRad);
+    return balls.every((ball) => this.misses(ball, 0, 0, 0, STANDING_TOL_MM));
+  }
+
+  private misses(ball: LyingBall, sigma: number, kappa: number, length: number, tolMm = 0): boolean {
     const { at, hull } = this;
-    const room = ball.radiusMm + this.gapMm;
+    const room = ball.radiusMm + this.gapMm - tolMm;
     const dx = ball.xMm - at.x;
     const dy = ball.yMm - at.y;
     const far = this.reach + room + (sigma === 0 ? 0 : length);

@@ -67,6 +67,7 @@ export class SequenceSearch {
   private readonly choices: readonly TripChoice[];
   private readonly leastWith: readonly number[];
   private readonly trips = new Map<string, Trip | null>();
+  private readonly roomy = new Map<number, boolean>();
   private readonly ways = new Map<string, Approach | null>();
   private readonly verdict: Verdict | null;
   /** Legs that stood the verdict after those before them. */
@@ -138,6 +139,7 @@ export class SequenceSearch {
 
   /** The trip and the way to it; null where there is none, or where its balls would not be home before the latest second. */
   private legTo(at: Standing, choice: TripChoice, latestS: number): Leg | null {
+    if (choice.start !== at.pose && !this.canStand(choice, at.left)) return null;
     const { trip, key } = this.tripOf(choice, at.left);
     if (trip === null) return null;
     const speed = this.maker.builder.scene.topSpeedMmPerS;
@@ -202,6 +204,16 @@ export class SequenceSearch {
 
   private lyingOf(left: number): readonly LyingBall[] {
     return this.balls.filter((_, i) => ((left >> i) & 1) === 1);
+  }
+
+  /** Whether no ball lies where the robot has to stand at the start of a trip. */
+  private canStand(choice: TripChoice, left: number): boolean {
+    const key = (choice.id << this.balls.length) | left;
+    const known = this.roomy.get(key);
+    if (known !== undefined) return known;
+    const found = this.maker.guard.canStand(choice.start, this.lyingOf(left));
+    this.roomy.set(key, found);
+    return found;
   }
 
   private tripOf(choice: TripChoice, left: number): { readonly trip: Trip | null; readonly key: string } {
