@@ -9,6 +9,8 @@ import { type Motion, RATE_EPS, TOUCH_MM, type Touch, trig } from "./touch.kerne
 
 /** Longest rotation of one piece, rad: the yaw rule is looked at again at every piece. */
 export const PIVOT_STEP_RAD = 0.07;
+/** Lever arms below this never turn the robot, mm. */
+export const MIN_LEVER_MM = 1;
 /** How far the vertex may stray from the face within a piece, mm (twice that at worst): within the overlap that is allowed, 0.1 mm. */
 export const STRAY_MM = 0.03;
 /** Vertices within this of the face count as touching when a push is resolved, mm. */

@@ -6,9 +6,10 @@ import { type ArmSwing, armSwingOf } from "./arms.ts";
 import type { CoursePiece } from "./course.ts";
 import { moveLength, setProfile } from "./duration.ts";
 import { entryPose } from "./entry.ts";
-import { PathTracer, PIECE, posePiece } from "./path.kernel.ts";
+import { PathTracer } from "./path.kernel.ts";
 import type { Pose } from "./pose.ts";
 import { surroundingsOf } from "./surroundings.ts";
+import { PIECE, posePiece } from "./trace.kernel.ts";
 import { Trapezoid } from "./trapezoid.ts";
 
 /** Longest stretch tried when the free way ahead is asked for, mm: longer than any zone's diagonal. */

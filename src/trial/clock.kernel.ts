@@ -1,4 +1,5 @@
-import { AT_END, type PathTracer, PIECE } from "../motion/path.kernel.ts";
+import type { PathTracer } from "../motion/path.kernel.ts";
+import { AT_END, PIECE } from "../motion/trace.kernel.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import { robot } from "./robot.kernel.ts";
 

@@ -1,5 +1,5 @@
-import { MAX_PIECES, PIECE, posePiece } from "../motion/path.kernel.ts";
 import { advancePose } from "../motion/touch.kernel.ts";
+import { MAX_PIECES, PIECE, posePiece } from "../motion/trace.kernel.ts";
 import { bx, by, radius } from "./balls.kernel.ts";
 import {
   edgeDx,

@@ -1,5 +1,5 @@
-import { AT_END, PIECE, posePiece } from "../motion/path.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
+import { AT_END, PIECE, posePiece } from "../motion/trace.kernel.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
 import {
   bx,

@@ -1,4 +1,4 @@
-import { PIECE } from "../motion/path.kernel.ts";
+import { PIECE } from "../motion/trace.kernel.ts";
 import { arms } from "./arms.kernel.ts";
 import {
   bx,

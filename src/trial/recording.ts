@@ -33,7 +33,7 @@ export interface Recording {
   readonly moveStartS: Float64Array;
   /** MOVE_STRIDE numbers a move: scale, distance, top rate, acceleration, duration, stop progress, first piece, number of pieces. */
   readonly moves: Float64Array;
-  /** Pieces of all moves, PIECE numbers each (motion/path.kernel.ts); a move without any stays where its predecessor ended. */
+  /** Pieces of all moves, PIECE numbers each (motion/trace.kernel.ts); a move without any stays where its predecessor ended. */
   readonly pieces: Float64Array;
   readonly events: readonly RunEvent[];
   /** ARMS_STRIDE numbers a move: angle of the hinged arms before and after it, rate at which they swing. Left out where nothing swings. */
