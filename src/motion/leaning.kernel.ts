@@ -1,4 +1,5 @@
 import { atan2, sinCos } from "../num/elementary.ts";
+import type { FaceSpan } from "./face.kernel.ts";
 import type { ConvexOutline } from "./surroundings.ts";
 import { type Motion, RATE_EPS, TOUCH_MM, type Touch, trig } from "./touch.kernel.ts";
 
@@ -21,13 +22,50 @@ function gapAt({ nx, ny, offset }: Touch, pose: Motion, a: number, b: number): n
   return nx * (pose.x + pose.c * a - pose.s * b) + ny * (pose.y + pose.s * a + pose.c * b) - offset;
 }
 
+/** Place of the vertex (a, b) along the face, mm, on the tangent (ny, −nx). */
+export function placeOn(touch: Touch, pose: Motion, a: number, b: number): number {
+  return originOn(touch, pose) + leverAt(touch, pose.c, pose.s, a, b);
+}
+
 /** Lever arm of the face's push at the vertex (a, b) of a robot that heads along (c, s), mm. */
 export function leverAt(touch: Touch, c: number, s: number, a: number, b: number): number {
   return (touch.ny * c - touch.nx * s) * a - (touch.nx * c + touch.ny * s) * b;
 }
 
-/** Vertex that stays on the face when the robot turns: of all that press on it, the one with the smallest lever. −1: it is held flush, or moves off by itself. */
-export function pressing(touch: Touch, pose: Motion, outline: ConvexOutline): number {
+/** Place of the origin along the face, mm, on the tangent (ny, −nx). */
+function originOn({ nx, ny }: Touch, pose: Motion): number {
+  return ny * pose.x - nx * pose.y;
+}
+
+/**
+ * Fills `out` with the stretch of the face, from place to place on its tangent, along which the robot's vertices lie on it.
+ * Empty (from +∞ to −∞) if none does.
+ */
+export function restingOn(touch: Touch, pose: Motion, outline: ConvexOutline, out: FaceSpan): void {
+  out.low = Number.POSITIVE_INFINITY;
+  out.high = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < outline.count; i++) {
+    const a = outline.x[i]!;
+    const b = outline.y[i]!;
+    if (gapAt(touch, pose, a, b) > FLUSH_MM) continue;
+    const place = placeOn(touch, pose, a, b);
+    out.low = Math.min(out.low, place);
+    out.high = Math.max(out.high, place);
+  }
+}
+
+/** Lever arm at which the face, from `span.low` to `span.high`, pushes on the vertex (a, b), or on the edge beside it from the face's end. */
+function leverWithin(touch: Touch, pose: Motion, span: FaceSpan, a: number, b: number): number {
+  const lever = leverAt(touch, pose.c, pose.s, a, b);
+  const origin = originOn(touch, pose);
+  return Math.min(span.high - origin, Math.max(span.low - origin, lever));
+}
+
+/**
+ * Vertex that stays on the face when the robot turns: of all that press on it, the one with the smallest lever. Where a vertex
+ * lies beyond the end of the face, it is that end which presses. −1: it is held flush, or moves off by itself.
+ */
+export function pressing(touch: Touch, pose: Motion, outline: ConvexOutline, span: FaceSpan): number {
   let best = -1;
   let bestLever = Number.POSITIVE_INFINITY;
   let left = false;
@@ -36,7 +74,7 @@ export function pressing(touch: Touch, pose: Motion, outline: ConvexOutline): nu
     const a = outline.x[i]!;
     const b = outline.y[i]!;
     if (gapAt(touch, pose, a, b) > FLUSH_MM) continue;
-    const lever = leverAt(touch, pose.c, pose.s, a, b);
+    const lever = leverWithin(touch, pose, span, a, b);
     if (lever > 0) left = true;
     else right = true;
     if (Math.abs(lever) < bestLever) {
@@ -48,7 +86,7 @@ export function pressing(touch: Touch, pose: Motion, outline: ConvexOutline): nu
 }
 
 /** Vertex that the commanded curve presses hardest on the face although the robot drives away from it; −1: none. */
-export function trailing(touch: Touch, pose: Motion, outline: ConvexOutline): number {
+export function trailing(touch: Touch, pose: Motion, outline: ConvexOutline, span: FaceSpan): number {
   const away = pose.sigma * (touch.nx * pose.c + touch.ny * pose.s);
   let best = -1;
   let least = -RATE_EPS;
@@ -56,12 +94,19 @@ export function trailing(touch: Touch, pose: Motion, outline: ConvexOutline): nu
     const a = outline.x[i]!;
     const b = outline.y[i]!;
     if (gapAt(touch, pose, a, b) > FLUSH_MM) continue;
-    const own = away + pose.kappa * leverAt(touch, pose.c, pose.s, a, b);
+    const own = away + pose.kappa * leverWithin(touch, pose, span, a, b);
     if (own >= least) continue;
     least = own;
     best = i;
   }
   return best;
+}
+
+/** How fast the vertex (a, b) slides along the face, to growing places, when the robot turns at `kappa`. */
+export function slideSpeed(touch: Touch, pose: Motion, a: number, b: number, kappa: number): number {
+  const along = touch.ny * pose.c - touch.nx * pose.s;
+  const ahead = touch.nx * (pose.c * a - pose.s * b) + touch.ny * (pose.s * a + pose.c * b);
+  return pose.sigma * along - kappa * ahead;
 }
 
 /** Puts the vertex (a, b) exactly on the face: takes back the touch tolerance, or what an interrupted piece strayed. */

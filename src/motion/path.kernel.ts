@@ -1,7 +1,7 @@
+import { findTouch } from "./findTouch.kernel.ts";
 import { pivot } from "./pivot.kernel.ts";
 import { roundPost } from "./round.kernel.ts";
 import { swingTail } from "./tail.kernel.ts";
-import { findTouch } from "./touch.kernel.ts";
 import { MAX_PIECES, Trace } from "./trace.kernel.ts";
 
 /**
@@ -55,43 +55,32 @@ export class PathTracer extends Trace {
       this.handed = false;
       if (touch.kind === "none") break;
       this.touched = true;
-      if (touch.kind === "guided") {
-        // The wall holds the heading: the tracks slip instead of curving.
-        if (sigma === 0) {
-          this.stall(q);
-          return;
-        }
-        pose.kappa = 0;
-        continue;
-      }
       if (sigma === 0) {
         this.stall(q);
         return;
       }
-      const after = touch.kind === "corner" ? roundPost(this, q, length) : pivot(this, q, length);
-      if (after < 0) {
-        this.stall(-after - 1);
-        return;
-      }
-      if (this.handed) {
-        q = after;
-        pose.kappa = kappa;
-        continue;
-      }
-      if (after === q) {
-        // Only the turning presses: a curve whose tail swings into the wall it drives away from.
+      let after =
+        touch.kind === "guided"
+          ? q
+          : touch.kind === "corner"
+            ? roundPost(this, q, length)
+            : pivot(this, q, length);
+      if (after === q && !this.handed) {
         if (pose.kappa === 0 || touch.kind === "corner") {
           this.stall(q);
           return;
         }
-        q = swingTail(this, q, length);
-        if (q > after) {
-          pose.kappa = kappa;
+        // Only the turning presses: a curve into the face beside the robot, or whose tail swings into the one it drives away from.
+        after = swingTail(this, q, length);
+        if (after === q && !this.handed) {
+          // It drives along a wall, which holds the heading: the tracks slip instead of curving.
+          pose.kappa = 0;
           continue;
         }
-        // It drives along the wall: guided.
-        pose.kappa = 0;
-        continue;
+      }
+      if (after < 0) {
+        this.stall(-after - 1);
+        return;
       }
       q = after;
       pose.kappa = kappa;

@@ -1,28 +1,40 @@
 import { sinCos } from "../num/elementary.ts";
+import { type FaceSpan, leftOn, spanOf } from "./face.kernel.ts";
+import { findTouch } from "./findTouch.kernel.ts";
 import {
   flushAngle,
   leavingAngle,
   leverAt,
   MIN_LEVER_MM,
+  placeOn,
   pressing,
+  restingOn,
   restOn,
+  slideSpeed,
   straightAngle,
 } from "./leaning.kernel.ts";
-import { findTouch, RATE_EPS, trig } from "./touch.kernel.ts";
+import { slipOff } from "./slip.kernel.ts";
+import { RATE_EPS, TOUCH_MM, trig } from "./touch.kernel.ts";
 import { MAX_PIECES, type Trace } from "./trace.kernel.ts";
 
-/** Turns about the touching vertex. Returns the progress reached, or −1 − progress when the robot is held there. */
+const span: FaceSpan = { low: 0, high: 0 };
+
+/** Turns about the touching vertex, up to the end of the face. Returns the progress reached, or −1 − progress when the robot is held there. */
 export function pivot(trace: Trace, q0: number, length: number): number {
   const { pose, touch } = trace;
   const outline = touch.ground ? trace.around.ground : trace.around.whole;
   let q = q0;
-  const vertex = pressing(touch, pose, outline);
+  restingOn(touch, pose, outline, span);
+  spanOf(trace.around, touch, span.low, span.high, span);
+  const vertex = pressing(touch, pose, outline, span);
   if (vertex < 0) {
     trace.flush = true;
     return -1 - q;
   }
   const a = outline.x[vertex]!;
   const b = outline.y[vertex]!;
+  if (leftOn(span, placeOn(touch, pose, a, b), 0) < -TOUCH_MM)
+    return slipOff(trace, span, outline, vertex, q, length, 0);
   restOn(touch, pose, a, b);
   let angle = -1;
   let turn = 0;
@@ -53,8 +65,12 @@ export function pivot(trace: Trace, q0: number, length: number): number {
     if (leverMid * turn < MIN_LEVER_MM) return -1 - q;
     if (hn >= 0) return q;
     const kappa = pose.kappa;
-    pose.kappa = -hn / leverMid;
-    const dq = Math.min(step / Math.abs(pose.kappa), length - q);
+    const turning = -hn / leverMid;
+    const speed = slideSpeed(touch, pose, a, b, turning);
+    const left = leftOn(span, placeOn(touch, pose, a, b), speed);
+    if (left <= TOUCH_MM) return slipOff(trace, span, outline, vertex, q, length, q - q0);
+    pose.kappa = turning;
+    const dq = Math.min(step / Math.abs(turning), length - q, left / Math.abs(speed));
     findTouch(trace.around, pose, dq, trace.second, touch);
     trace.push(q, q + trace.second.q, true);
     q += trace.second.q;

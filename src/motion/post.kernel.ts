@@ -88,6 +88,9 @@ export function leaningStep(
   );
 }
 
+/** An edge this near to a wall's direction lies along it, rad. */
+const LEVEL_RAD = 1e-9;
+
 /** Angle > 0 to turn in direction `turn` until the edge lies along a wall of the zone's directions: all blocks stand square. */
 function sideAngle(pose: Motion, ex: number, ey: number, turn: number): number {
   const wx = pose.c * ex - pose.s * ey;
@@ -95,6 +98,8 @@ function sideAngle(pose: Motion, ex: number, ey: number, turn: number): number {
   // Turned back by quarter turns, to within one of the next direction.
   const beyond = atan2(Math.min(Math.abs(wx), Math.abs(wy)), Math.max(Math.abs(wx), Math.abs(wy)));
   const quarter = 0.5 * Math.PI;
+  // It lies along one already, to rounding, and turns off it: one that it turned into would be touched.
+  if (beyond < LEVEL_RAD) return quarter;
   // Which side of the nearest direction the normal is on: towards it the angle is `beyond`, away from it what is left.
   const ahead = Math.abs(wx) >= Math.abs(wy) ? wx * wy : -wx * wy;
   return ahead * turn < 0 ? beyond : quarter - beyond;

@@ -1,6 +1,7 @@
+import { findTouch } from "./findTouch.kernel.ts";
 import { MIN_LEVER_MM } from "./leaning.kernel.ts";
 import { type Lean, leaningStep, leanOn, restOnPost } from "./post.kernel.ts";
-import { advancePose, findTouch, RATE_EPS } from "./touch.kernel.ts";
+import { advancePose, RATE_EPS } from "./touch.kernel.ts";
 import { AT_END, MAX_PIECES, type Trace } from "./trace.kernel.ts";
 
 const lean: Lean = { px: 0, py: 0, lever: 0, rate: 0, gap: 0 };

@@ -1,11 +1,9 @@
 import { sinCos } from "../num/elementary.ts";
-import type { ConvexOutline, Surroundings } from "./surroundings.ts";
+import type { Surroundings } from "./surroundings.ts";
 
 /**
- * First touch of a moving robot with its surroundings by conservative advancement: a step is never longer than the
- * gap allows at its closing rate and the bound on how fast that rate can change (Mirtich 1996, with the second-order
- * term). "Progress" q is the path parameter: mm driven, or rad turned on the spot.
- * A little over 300 lines: faces, boxes and box corners are tested on one state.
+ * A motion, what it touches, and how far it may go without touching a face. "Progress" q is the path parameter: mm driven,
+ * or rad turned on the spot.
  */
 
 /** A vertex this near to a wall touches it, mm: a hundredth of the overlap the engine tolerates (0.1 mm). */
@@ -14,8 +12,6 @@ export const TOUCH_MM = 1e-3;
 export const RATE_EPS = 1e-9;
 /** How far a touching vertex that moves off in a curve may have come back before it is looked at again, mm. */
 const RETURN_MM = 0.02;
-/** Conservative steps before a nearly tangent approach is taken as a touch; 12 are usual at the most. */
-const MAX_STEPS = 80;
 
 /** The motion under test. sigma: velocity along the heading per unit of progress (±1 drive, 0 turn); kappa: heading rate. */
 export interface Motion {
@@ -73,55 +69,28 @@ export function advancePose(
 }
 
 /** Longest t with gap + rate·t − curve·t²/2 ≥ 0. */
-function safeStep(gap: number, rate: number, curve: number): number {
+export function safeStep(gap: number, rate: number, curve: number): number {
   if (curve <= 0) return rate < 0 ? gap / -rate : Number.POSITIVE_INFINITY;
   const root = Math.sqrt(rate * rate + 2 * curve * gap);
   return rate < 0 ? (2 * gap) / (root - rate) : (rate + root) / curve;
 }
 
 /** Step after which a touching vertex that leaves at `rate` ≥ 0 is back at the face at the earliest, or at most RETURN_MM behind it. */
-function leavingStep(rate: number, curve: number): number {
+export function leavingStep(rate: number, curve: number): number {
   return Math.max((2 * rate) / curve, Math.sqrt((2 * RETURN_MM) / curve));
 }
 
-const state = { x: 0, y: 0, c: 1, s: 0 };
+/** Where the search for a touch is. */
+export const state = { x: 0, y: 0, c: 1, s: 0 };
 /** How far the search goes from the state: beyond that any answer does. In an array, so that it is not put on the heap anew at every call. */
-const span = new Float64Array(1);
+export const span = new Float64Array(1);
 
 /**
- * Searches along the motion for at most `length`; fills `out`. Touching faces along which the robot only slides do not
- * count; one that a curve presses against gives "guided".
+ * Tests one face (nx, ny, offset) against all vertices of an outline; returns the safe step or sets out.kind. Vertices that
+ * touch its line beyond its ends, or slide off them, are left to its posts: at `low` and `high` along the tangent (ny, −nx),
+ * from the origin.
  */
-export function findTouch(
-  around: Surroundings,
-  motion: Motion,
-  length: number,
-  out: Touch,
-  ignore: Touch | null,
-): void {
-  state.x = motion.x;
-  state.y = motion.y;
-  state.c = motion.c;
-  state.s = motion.s;
-  out.kind = "none";
-  let q = 0;
-  for (let step = 0; step < MAX_STEPS; step++) {
-    const left = length - q;
-    let safe = testPlanes(around, motion, left, out, ignore);
-    if (out.kind === "none") safe = Math.min(safe, testBoxes(around, motion, left, out, ignore));
-    if (out.kind !== "none") break;
-    if (safe >= left) {
-      q = length;
-      break;
-    }
-    q += safe;
-    advancePose(state, motion.sigma, motion.kappa, safe);
-  }
-  out.q = q;
-}
-
-/** Tests one face (nx, ny, offset) against all vertices of an outline; returns the safe step or sets out.kind. */
-function testFace(
+export function testFace(
   around: Surroundings,
   motion: Motion,
   ground: boolean,
@@ -129,6 +98,8 @@ function testFace(
   ny: number,
   offset: number,
   out: Touch,
+  low = Number.NEGATIVE_INFINITY,
+  high = Number.POSITIVE_INFINITY,
 ): number {
   const outline = ground ? around.ground : around.whole;
   const { count, x: vx, y: vy } = outline;
@@ -149,6 +120,9 @@ function testFace(
     // Closing and curving on as now it stays clear all the way: no root needed.
     if (gap + ((rate < 0 ? rate : 0) - 0.5 * curve * left) * left > TOUCH_MM) continue;
     if (gap <= TOUCH_MM) {
+      const place = my * a - mx * b;
+      const sliding = my * sigma - kappa * (mx * a + my * b) < 0 ? -TOUCH_MM : TOUCH_MM;
+      if (place < low - sliding || place > high - sliding) continue;
       if (rate < -RATE_EPS) return setTouch(out, "plane", ground, nx, ny, offset);
       if (rate <= RATE_EPS) {
         const bend = kappa * sigma * my - kappa * kappa * (mx * a + my * b);
@@ -163,7 +137,7 @@ function testFace(
   return safe;
 }
 
-function setTouch(
+export function setTouch(
   out: Touch,
   kind: "plane" | "guided" | "corner",
   ground: boolean,
@@ -179,176 +153,11 @@ function setTouch(
   return 0;
 }
 
-function testPlanes(
-  around: Surroundings,
-  motion: Motion,
-  left: number,
-  out: Touch,
-  ignore: Touch | null,
-): number {
-  let safe = Number.POSITIVE_INFINITY;
-  const { planes } = around;
-  const bow = bowOf(motion, left);
-  for (let k = 0; k < planes.length; k++) {
-    const plane = planes[k]!;
-    const ground = plane.stops === "ground";
-    if (ignore !== null && isSameFace(ignore, plane.nx, plane.ny, plane.offset)) continue;
-    const radius = ground ? around.ground.radius : around.whole.radius;
-    const clear = plane.nx * state.x + plane.ny * state.y - plane.offset - radius;
-    const toward = motion.sigma * (plane.nx * state.c + plane.ny * state.s) * left;
-    if (clear + (toward < 0 ? toward : 0) > bow) continue;
-    span[0] = left;
-    safe = Math.min(safe, testFace(around, motion, ground, plane.nx, plane.ny, plane.offset, out));
-    if (out.kind !== "none") return 0;
-  }
-  return safe;
-}
-
 /** How far the origin may come off the straight line ahead within `left`. */
-function bowOf({ sigma, kappa }: Motion, left: number): number {
+export function bowOf({ sigma, kappa }: Motion, left: number): number {
   return 0.5 * Math.abs(sigma * kappa) * left * left;
 }
 
 export function isSameFace(touch: Touch, nx: number, ny: number, offset: number): boolean {
   return touch.nx === nx && touch.ny === ny && touch.offset === offset;
-}
-
-function testBoxes(
-  around: Surroundings,
-  motion: Motion,
-  left: number,
-  out: Touch,
-  ignore: Touch | null,
-): number {
-  let safe = Number.POSITIVE_INFINITY;
-  const { boxes } = around;
-  const reach = around.whole.radius + bowOf(motion, left);
-  const aheadX = motion.sigma * state.c * left;
-  const aheadY = motion.sigma * state.s * left;
-  const minX = state.x - reach + (aheadX < 0 ? aheadX : 0);
-  const maxX = state.x + reach + (aheadX > 0 ? aheadX : 0);
-  const minY = state.y - reach + (aheadY < 0 ? aheadY : 0);
-  const maxY = state.y + reach + (aheadY > 0 ? aheadY : 0);
-  for (let k = 0; k < boxes.length; k++) {
-    const box = boxes[k]!;
-    if (minX > box.maxX || maxX < box.minX || minY > box.maxY || maxY < box.minY) continue;
-    span[0] = left;
-    safe = Math.min(safe, testBox(around, motion, box, out, ignore));
-    if (out.kind !== "none") return 0;
-  }
-  return safe;
-}
-
-const gaps = new Float64Array(4);
-
-/** Separating axes of hull and box: the axis with the widest gap bounds the distance from below. */
-function testBox(
-  around: Surroundings,
-  motion: Motion,
-  box: { minX: number; minY: number; maxX: number; maxY: number },
-  out: Touch,
-  ignore: Touch | null,
-): number {
-  const { whole } = around;
-  let minX = Number.POSITIVE_INFINITY;
-  let maxX = Number.NEGATIVE_INFINITY;
-  let minY = Number.POSITIVE_INFINITY;
-  let maxY = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < whole.count; i++) {
-    const px = state.x + state.c * whole.x[i]! - state.s * whole.y[i]!;
-    const py = state.y + state.s * whole.x[i]! + state.c * whole.y[i]!;
-    minX = Math.min(minX, px);
-    maxX = Math.max(maxX, px);
-    minY = Math.min(minY, py);
-    maxY = Math.max(maxY, py);
-  }
-  gaps[0] = minX - box.maxX;
-  gaps[1] = box.minX - maxX;
-  gaps[2] = minY - box.maxY;
-  gaps[3] = box.minY - maxY;
-  let face = 0;
-  for (let f = 1; f < 4; f++) if (gaps[f]! > gaps[face]!) face = f;
-  const edge = widestEdge(around, box);
-  if (edge.gap > gaps[face]! + TOUCH_MM) return testCorner(around, motion, box, edge.index, out, ignore);
-  const nx = face === 0 ? 1 : face === 1 ? -1 : 0;
-  const ny = face === 2 ? 1 : face === 3 ? -1 : 0;
-  const offset = face === 0 ? box.maxX : face === 1 ? -box.minX : face === 2 ? box.maxY : -box.minY;
-  if (ignore !== null && isSameFace(ignore, nx, ny, offset)) return Number.POSITIVE_INFINITY;
-  return testFace(around, motion, false, nx, ny, offset, out);
-}
-
-const widest = { index: 0, gap: 0 };
-
-/** The hull edge whose outward side keeps the box farthest away. */
-function widestEdge(
-  around: Surroundings,
-  box: { minX: number; minY: number; maxX: number; maxY: number },
-): typeof widest {
-  const { whole } = around;
-  widest.gap = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < whole.count; i++) {
-    const wx = state.c * whole.normalX[i]! - state.s * whole.normalY[i]!;
-    const wy = state.s * whole.normalX[i]! + state.c * whole.normalY[i]!;
-    const nearX = wx > 0 ? box.minX : box.maxX;
-    const nearY = wy > 0 ? box.minY : box.maxY;
-    const level = whole.normalX[i]! * whole.x[i]! + whole.normalY[i]! * whole.y[i]!;
-    const gap = wx * (nearX - state.x) + wy * (nearY - state.y) - level;
-    if (gap > widest.gap) {
-      widest.gap = gap;
-      widest.index = i;
-    }
-  }
-  return widest;
-}
-
-/** A box corner against hull edge `i`: the corner moves in the robot frame. */
-function testCorner(
-  around: Surroundings,
-  motion: Motion,
-  box: { minX: number; minY: number; maxX: number; maxY: number },
-  i: number,
-  out: Touch,
-  ignore: Touch | null,
-): number {
-  const { whole } = around;
-  const ex = whole.normalX[i]!;
-  const ey = whole.normalY[i]!;
-  const level = ex * whole.x[i]! + ey * whole.y[i]!;
-  let safe = Number.POSITIVE_INFINITY;
-  for (let k = 0; k < 4; k++) {
-    const cornerX = k & 1 ? box.minX : box.maxX;
-    const cornerY = k & 2 ? box.minY : box.maxY;
-    if (ignore !== null && ignore.kind === "corner" && ignore.nx === cornerX && ignore.ny === cornerY)
-      continue;
-    const dx = cornerX - state.x;
-    const dy = cornerY - state.y;
-    const px = state.c * dx + state.s * dy;
-    const py = -state.s * dx + state.c * dy;
-    const gap = ex * px + ey * py - level;
-    const rate = -ex * (motion.sigma - motion.kappa * py) - ey * motion.kappa * px;
-    const far = Math.sqrt(px * px + py * py);
-    const curve = 2 * Math.abs(motion.kappa * motion.sigma) + motion.kappa * motion.kappa * far;
-    if (gap <= TOUCH_MM) {
-      if (rate < -RATE_EPS && !passes(whole, i, px, py, motion)) {
-        out.edge = i;
-        return setTouch(out, "corner", false, cornerX, cornerY, Number.NaN);
-      }
-      if (curve > 0) safe = Math.min(safe, leavingStep(rate, curve));
-    } else {
-      safe = Math.min(safe, safeStep(gap - 0.5 * TOUCH_MM, rate, curve));
-    }
-  }
-  return safe;
-}
-
-/** Whether a box corner at an end of hull edge `i` slides off it: past the vertex, away from the neighbouring edge. */
-function passes(whole: ConvexOutline, i: number, px: number, py: number, { sigma, kappa }: Motion): boolean {
-  for (let turn = 1; turn < whole.count; turn += whole.count - 2) {
-    const j = (i + turn) % whole.count;
-    const ex = whole.normalX[j]!;
-    const ey = whole.normalY[j]!;
-    if (ex * (px - whole.x[j]!) + ey * (py - whole.y[j]!) < -TOUCH_MM) continue;
-    if (-ex * (sigma - kappa * py) - ey * kappa * px >= -RATE_EPS) return true;
-  }
-  return false;
 }

@@ -1,8 +1,9 @@
 import type { Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
+import { findTouch } from "../motion/findTouch.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
 import { type Surroundings, surroundingsOf } from "../motion/surroundings.ts";
-import { advancePose, findTouch, noTouch, type Touch } from "../motion/touch.kernel.ts";
+import { advancePose, noTouch, type Touch } from "../motion/touch.kernel.ts";
 import { motionOf } from "../motion/walker.ts";
 import { cos, sin } from "../num/elementary.ts";
 
