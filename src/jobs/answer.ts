@@ -31,13 +31,13 @@ const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
     const { sureCoverage } = await import("../score/sureCoverage.ts");
     return sureCoverage(subject.project, routine, bounds);
   },
-  "drift-budget": async ({ subject, routine }, { bounds, wantedFrac }) => {
-    const { driftBudget } = await import("../score/driftBudget.ts");
-    return driftBudget(subject.project, routine, bounds, wantedFrac);
+  "sure-share": async ({ subject, routine }, { bounds }) => {
+    const { sureCoverage } = await import("../score/sureCoverage.ts");
+    return sureCoverage(subject.project, routine, bounds).sureFrac;
   },
-  worst: async ({ subject, routine }, { request }) => {
-    const { worstPlacement } = await import("../search/worstPlacement.ts");
-    return worstPlacement(subject.project, routine, request);
+  losses: async ({ subject, plan }, { placements, seed, trials }) => {
+    const { meanLosses } = await import("../search/worstPlacement.ts");
+    return meanLosses(subject.project, await plan, placements, seed, trials);
   },
   changes: async ({ subject, routine }) => {
     const { proposeChanges } = await import("../search/change.ts");

@@ -8,7 +8,7 @@ import type { Change, ProposedChange } from "../search/change.ts";
 import { holm } from "../search/holm.ts";
 import type { TrialBatch } from "../trial/outcome.ts";
 import type { Workers } from "./catalogue.ts";
-import { chunksOf, unbroken } from "./chunks.ts";
+import { type Chunk, chunksOf, unbroken } from "./chunks.ts";
 import { type Dependence, dependenceOn, USUAL_EFFORT } from "./dependence.ts";
 import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
@@ -49,10 +49,16 @@ export interface FixOptions extends JobOptions {
   /** Of the routine as it is and with each change. */
   readonly trials: number;
   readonly onProgress?: ((doneFrac: number, what: string) => void) | undefined;
+  /** Told what is known so far, after every few changes, and when a part has ended; verdicts are given at the end only. */
+  readonly onKnown?: ((soFar: FixList) => void) | undefined;
 }
 
 /** What share of the whole job its parts are, roughly. */
 const SHARES = { changes: 0.5, worths: 0.3, dependence: 0.2 };
+
+/** Trials of every change before any gets more, and pieces of work after which the list is told anew. */
+const FIRST_TRIALS = 25;
+const TOLD_EVERY = 8;
 
 /** Runs at one point of a sensitivity design: a task that cannot be cut short. */
 const MOST_AT_A_POINT = 200;
@@ -74,11 +80,25 @@ export async function findFixes(
   const tried = new Tried(project, routine);
   let worths: readonly PartWorth[] | null = null;
   let dependence: Dependence | null = null;
+  const known = (status: FixList["status"]): FixList => ({
+    status,
+    trials,
+    ...tried.lists(),
+    worths,
+    dependence,
+  });
+  // Looked at again and again, the exact test would find something sooner or later: it is asked once, at the end.
+  const tell = () => {
+    if (options.onKnown === undefined) return;
+    const soFar = known("stopped");
+    options.onKnown({ ...soFar, fixes: soFar.fixes.map((fix) => ({ ...fix, verdict: "not told apart" })) });
+  };
   const toldBy = (part: keyof typeof SHARES) => (frac: number) => done.set(part, frac);
   const tasks = [
-    tried.try(workers, options, toldBy("changes")),
+    tried.try(workers, options, toldBy("changes"), tell),
     partWorths(workers, project, routine, { ...run, trials, onProgress: toldBy("worths") }).then((value) => {
       worths = value;
+      tell();
     }),
     dependenceOn(workers, project, routine, { ...run, effort, onProgress: toldBy("dependence") }).then(
       (value) => {
@@ -88,12 +108,12 @@ export async function findFixes(
   ];
   try {
     await Promise.all(tasks);
-    return { status: "done", trials, ...tried.lists(), worths, dependence };
+    return known("done");
   } catch (reason) {
     if (!signal?.aborted) throw reason;
     // Let the others notice, so that none is left behind unheard.
     await Promise.allSettled(tasks);
-    return { status: "stopped", trials, ...tried.lists(), worths, dependence };
+    return known("stopped");
   }
 }
 
@@ -109,17 +129,25 @@ class Tried {
     this.#routine = routine;
   }
 
-  async try(workers: Workers, options: FixOptions, onProgress: (doneFrac: number) => void): Promise<void> {
-    const { seed, trials, signal, gate } = options;
-    const run = { signal, gate };
+  async try(
+    workers: Workers,
+    { seed, trials, signal, gate }: FixOptions,
+    onProgress: (doneFrac: number) => void,
+    tell: () => void,
+  ): Promise<void> {
+    // Ahead of the other parts: it is what somebody waits for.
+    const run = { signal, gate, urgent: true };
     this.#proposed = await workers.run(this.#project, this.#routine, { kind: "changes" }, run);
     const subjects = [
       { id: AS_IS, project: this.#project, routine: this.#routine },
       ...this.#proposed.flatMap(({ id, made }) => (made === null ? [] : [{ id, ...made }])),
     ];
     let done = 0;
+    let ended = 0;
     // All get their first trials before any gets more: stopped early, there is something to say of each.
-    const pieces = chunksOf(trials).flatMap((chunk) => subjects.map((subject) => ({ ...chunk, ...subject })));
+    const pieces = firstChunksOf(trials).flatMap((chunk) =>
+      subjects.map((subject) => ({ ...chunk, ...subject })),
+    );
     await inTurn(pieces, async ({ id, project, routine, from, to }) => {
       const batch = await workers.run(project, routine, { kind: "stress", seed, from, to }, run);
       const batches = this.#batches.get(id) ?? [];
@@ -127,6 +155,7 @@ class Tried {
       this.#batches.set(id, batches);
       done += to - from;
       onProgress(done / (trials * subjects.length));
+      if (++ended % TOLD_EVERY === 0 || ended === pieces.length) tell();
     });
   }
 
@@ -175,6 +204,13 @@ class Tried {
     const batches = unbroken(this.#batches.get(id) ?? []);
     return batches.length === 0 ? null : summarise(batches);
   }
+}
+
+/** The first chunk in two, so that something can be said of every change soon. */
+function firstChunksOf(trials: number): readonly Chunk[] {
+  const cut = Math.min(FIRST_TRIALS, trials);
+  const rest = chunksOf(trials).map(({ from, to }) => ({ from: Math.max(from, cut), to }));
+  return [{ from: 0, to: cut }, ...rest.filter(({ from, to }) => from < to)];
 }
 
 /** Key of the routine as it is, beside the ids of changes. */

@@ -4,7 +4,7 @@ import type { PointMm } from "../model/zone.ts";
 import type { Rate } from "../num/interval.ts";
 import { summarise } from "../score/stress.ts";
 import { withoutDrift, withPlacement } from "../search/variant.ts";
-import type { HardPlacement, WorstEffort } from "../search/worstPlacement.ts";
+import { type HardPlacement, type WorstEffort, worstPlacement } from "../search/worstPlacement.ts";
 import type { Workers } from "./catalogue.ts";
 import type { JobOptions } from "./jobOptions.ts";
 
@@ -31,7 +31,9 @@ export interface HardOptions extends JobOptions {
 }
 
 const RESTARTS = 6;
-const EFFORT: WorstEffort = { population: 30, generations: 5, trials: 4 };
+const EFFORT: WorstEffort = { population: 30, generations: 5 };
+/** Trials a layout of the search is judged by when the robot drifts. */
+const SEARCH_TRIALS = 4;
 const RATING_TRIALS = 200;
 /** Fresh seeds for the final figures: far from those of the search, and the same for both kinds. */
 const FRESH_SEED_STEP = 104_729;
@@ -41,8 +43,8 @@ const SAME_MM = 40;
 const LISTED = 5;
 
 /**
- * Looks for layouts that beat a routine: without drift, and with it. Every run of the search is a task of its own, so that the
- * result does not depend on the number of workers; what is found is scored on fresh seeds, and listed worst first.
+ * Looks for layouts that beat a routine: without drift, and with it. Every generation of a search is a task of its own: the
+ * result does not depend on the number of workers, and none is kept busy for long; what is found is scored on fresh seeds, and listed worst first.
  */
 export async function hardPlacements(
   workers: Workers,
@@ -64,9 +66,16 @@ export async function hardPlacements(
     const beaten = of(true).filter((entry) => entry.deliveredStill < entry.placement.length);
     return { still: worstFirst(beaten, byStill), drifting: worstFirst(of(false), byRate) };
   };
+  const steady = withoutDrift(project);
   const search = async (restart: number, drifts: boolean): Promise<void> => {
-    const request = { ...(options.effort ?? EFFORT), seed, restart, drifts };
-    const found = await workers.run(project, routine, { kind: "worst", request }, run);
+    const laying = worstPlacement(project, { ...(options.effort ?? EFFORT), seed, restart, drifts });
+    let step = laying.next();
+    while (!step.done) {
+      const trials = drifts ? SEARCH_TRIALS : 1;
+      const task = { kind: "losses", placements: step.value, seed, trials } as const;
+      step = laying.next(await workers.run(drifts ? project : steady, routine, task, run));
+    }
+    const found = step.value;
     if (found !== null) {
       const entry = await rate(workers, project, routine, found, options);
       rated.set(`${drifts} ${restart}`, { still: !drifts, order: restart, entry });

@@ -10,7 +10,7 @@ import type { StartThread, Thread } from "./thread.ts";
 export interface RunOptions {
   /** Aborting rejects with the signal's reason. A task under way is left to end and its answer dropped. */
   readonly signal?: AbortSignal | undefined;
-  /** Goes before everything that waits: for what a person is looking at right now. */
+  /** Goes before all that is not: for what a person is looking at right now. Urgent tasks keep their order. */
   readonly urgent?: boolean;
   /** The task does not start while it is closed; others overtake it. */
   readonly gate?: Gate | undefined;
@@ -24,6 +24,7 @@ interface Job {
   readonly subject: Subject;
   readonly task: TaskOf<TaskKind>;
   readonly gate: Gate | null;
+  readonly urgent: boolean;
   attempts: number;
   settled: boolean;
   /** Forgets the signal. */
@@ -83,13 +84,15 @@ export class Pool {
         subject: { project, routine },
         task,
         gate: options.gate ?? null,
+        urgent: options.urgent ?? false,
         attempts: 0,
         settled: false,
         unwatch: () => {},
         resolve,
         reject,
       };
-      if (options.urgent) this.#waiting.unshift(job);
+      const place = job.urgent ? this.#waiting.findIndex(({ urgent }) => !urgent) : -1;
+      if (place >= 0) this.#waiting.splice(place, 0, job);
       else this.#waiting.push(job);
       if (signal) this.#watch(job, signal);
       if (options.gate) this.#heed(options.gate);

@@ -1,16 +1,15 @@
 import type { Region } from "../geometry/region.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import type { PointMm } from "../model/zone.ts";
 import type { PushField } from "../plan/push/pushField.ts";
 import type { Coverage } from "../score/coverage.ts";
 import type { DriftBounds } from "../score/driftBounds.ts";
-import type { DriftBudget } from "../score/driftBudget.ts";
 import type { SureCoverage } from "../score/sureCoverage.ts";
 import type { ProposedChange } from "../search/change.ts";
 import type { ResponseRequest } from "../search/factors.ts";
 import type { KnownBallsRun } from "../search/knownBalls.ts";
 import type { RoutinePart } from "../search/routineParts.ts";
-import type { HardPlacement, WorstRequest } from "../search/worstPlacement.ts";
 import type { FateBatch } from "../trial/fates.ts";
 import type { TrialBatch, TrialOutcome } from "../trial/outcome.ts";
 import type { Recording } from "../trial/recording.ts";
@@ -43,8 +42,15 @@ export type Task =
   /** The largest circles in what is not covered. */
   | { readonly kind: "blind-spots"; readonly region: Region; readonly diameterMm: number }
   | { readonly kind: "sure-coverage"; readonly bounds: DriftBounds }
-  | { readonly kind: "drift-budget"; readonly bounds: DriftBounds; readonly wantedFrac: number }
-  | { readonly kind: "worst"; readonly request: WorstRequest }
+  /** The share of the places that is sure within bounds. */
+  | { readonly kind: "sure-share"; readonly bounds: DriftBounds }
+  /** Mean losses of layouts, each over the trials 0 to `trials`. */
+  | {
+      readonly kind: "losses";
+      readonly placements: readonly (readonly PointMm[])[];
+      readonly seed: number;
+      readonly trials: number;
+    }
   /** Changes to robot and routine, made and checked. */
   | { readonly kind: "changes" }
   /** The routine's parts, and the routine with every combination of them, by the bits of the index. */
@@ -69,9 +75,8 @@ export interface Answers {
   readonly failings: Failings;
   readonly "blind-spots": readonly BlindSpot[];
   readonly "sure-coverage": SureCoverage;
-  readonly "drift-budget": DriftBudget;
-  /** null where the layout is fixed. */
-  readonly worst: HardPlacement | null;
+  readonly "sure-share": number;
+  readonly losses: Float64Array;
   readonly changes: readonly ProposedChange[];
   readonly parts: { readonly parts: readonly RoutinePart[]; readonly variants: readonly Routine[] };
   readonly factors: readonly { readonly id: string; readonly title: string }[];

@@ -2,12 +2,12 @@ import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { Coverage } from "../score/coverage.ts";
 import { type DriftBounds, driftBounds } from "../score/driftBounds.ts";
-import type { DriftBudget } from "../score/driftBudget.ts";
+import { type DriftBudget, driftBudget } from "../score/driftBudget.ts";
 import type { SureCoverage } from "../score/sureCoverage.ts";
 import type { FateBatch } from "../trial/fates.ts";
 import type { BlindSpot } from "./blindSpots.ts";
 import type { Workers } from "./catalogue.ts";
-import { chunksOf, unbroken } from "./chunks.ts";
+import { type Chunk, chunksOf, unbroken } from "./chunks.ts";
 import type { Failings } from "./failings.ts";
 import { hardPlacements, type RatedPlacement } from "./hardPlacements.ts";
 import { inTurn } from "./inTurn.ts";
@@ -35,6 +35,8 @@ export interface WeaknessOptions extends JobOptions {
   readonly seed: number;
   readonly trials: number;
   readonly onProgress?: ((doneFrac: number, what: string) => void) | undefined;
+  /** Told what is known so far, as if the job had been stopped there: after the first runs, and whenever a part has ended. */
+  readonly onKnown?: ((soFar: Weakness) => void) | undefined;
 }
 
 /** Errors up to this many standard deviations count for the promise: two of three of each. Common practice, no source. */
@@ -59,10 +61,11 @@ export async function findWeakness(
   routine: Routine,
   options: WeaknessOptions,
 ): Promise<Weakness> {
-  const { signal } = options;
+  const { signal, onKnown } = options;
   const bounds = driftBounds(project.robot.drift, SURE_SDS);
   const parts: Parts = {
     batches: [],
+    failings: null,
     coverage: null,
     blindSpots: [],
     sure: null,
@@ -71,9 +74,9 @@ export async function findWeakness(
     drifting: [],
   };
   const done = new PartsDone<WeakPart>(SHARES, options.onProgress);
-  const known = async (status: Weakness["status"]): Promise<Weakness> => ({
+  const known = (status: Weakness["status"]): Weakness => ({
     status,
-    failings: await toldBy(workers, project, routine, unbroken(parts.batches)),
+    failings: parts.failings,
     coverage: parts.coverage,
     blindSpots: parts.blindSpots,
     sure: parts.sure,
@@ -82,18 +85,24 @@ export async function findWeakness(
     beatenStill: parts.still,
     beatenDrifting: parts.drifting,
   });
+  const tell = onKnown && (() => onKnown(known("stopped")));
   try {
     await Promise.all([
-      run(workers, project, routine, options, parts, done),
-      certify(workers, project, routine, bounds, parts, options).then(() => done.set("sure coverage", 1)),
-      beat(workers, project, routine, options, parts, done),
+      run(workers, project, routine, options, parts, done, tell),
+      certify(workers, project, routine, bounds, parts, options, tell).then(() =>
+        done.set("sure coverage", 1),
+      ),
+      beat(workers, project, routine, options, parts, done, tell),
     ]);
-    return await known("done");
+    return known("done");
   } catch (reason) {
     if (!signal?.aborted) throw reason;
-    return await known("stopped");
+    parts.failings = await toldBy(workers, project, routine, unbroken(parts.batches));
+    return known("stopped");
   }
 }
+
+type Tell = (() => void) | undefined;
 
 type Done = PartsDone<WeakPart>;
 
@@ -115,15 +124,27 @@ async function run(
   { seed, trials, signal, gate }: WeaknessOptions,
   parts: Parts,
   done: Done,
+  tell: Tell,
 ): Promise<void> {
   let finished = 0;
-  await inTurn(chunksOf(trials), async ({ from, to }) => {
-    parts.batches.push(
-      await workers.run(project, routine, { kind: "fates", seed, from, to }, { signal, gate }),
-    );
+  // Ahead of whatever else is under way: it is what somebody waits for.
+  const options = { signal, gate, urgent: true };
+  const digest = async (): Promise<void> => {
+    const failings = await toldBy(workers, project, routine, unbroken(parts.batches));
+    if (signal?.aborted) return;
+    parts.failings = failings;
+    tell?.();
+  };
+  const look = async ({ from, to }: Chunk): Promise<void> => {
+    parts.batches.push(await workers.run(project, routine, { kind: "fates", seed, from, to }, options));
     finished += to - from;
     done.set("runs", finished / trials);
-  });
+  };
+  const [first, ...others] = chunksOf(trials);
+  if (first) await look(first);
+  if (tell) await digest();
+  await inTurn(others, look);
+  await digest();
 }
 
 /** Few trials ask for a quick answer: then the search for layouts is short, too. */
@@ -134,6 +155,7 @@ async function beat(
   { seed, trials, signal, gate }: WeaknessOptions,
   parts: Parts,
   done: Done,
+  tell: Tell,
 ): Promise<void> {
   await hardPlacements(workers, project, routine, {
     signal,
@@ -145,12 +167,14 @@ async function beat(
       parts.still = still;
       parts.drifting = drifting;
       done.set("worst placements", doneFrac);
+      tell?.();
     },
   });
 }
 
 interface Parts {
   readonly batches: FateBatch[];
+  failings: Failings | null;
   coverage: Coverage | null;
   blindSpots: readonly BlindSpot[];
   sure: SureCoverage | null;
@@ -166,6 +190,7 @@ async function certify(
   bounds: DriftBounds,
   parts: Parts,
   { signal, gate }: JobOptions,
+  tell: Tell,
 ): Promise<void> {
   const run = { signal, gate };
   // A routine that decides as it goes drives another path in every run: it covers nothing beforehand.
@@ -175,13 +200,22 @@ async function certify(
   sure.catch(() => {});
   const coverage = await workers.run(project, routine, { kind: "coverage" }, run);
   parts.coverage = coverage;
+  tell?.();
   const [smallest] = coverage.sizes;
   if (smallest) {
     const { blindSpots: region, diameterMm } = smallest;
     parts.blindSpots = await workers.run(project, routine, { kind: "blind-spots", region, diameterMm }, run);
   }
   const wantedFrac = BUDGET_FRAC * coverage.coverageFrac;
-  const budget = await workers.run(project, routine, { kind: "drift-budget", bounds, wantedFrac }, run);
-  parts.budget = budget;
   parts.sure = await sure;
+  tell?.();
+  // Step by step: one task of a second or two would keep a worker from whatever is asked for next.
+  const search = driftBudget(bounds, wantedFrac);
+  let step = search.next();
+  while (!step.done) {
+    const task = { kind: "sure-share", bounds: step.value } as const;
+    step = search.next(await workers.run(project, routine, task, run));
+  }
+  parts.budget = step.value;
+  tell?.();
 }

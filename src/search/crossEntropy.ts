@@ -18,6 +18,9 @@ export interface Found {
   readonly evaluations: number;
 }
 
+/** Points to be scored go out, their scores come back in the same order. */
+export type Scoring<T> = Generator<readonly (readonly number[])[], T, ArrayLike<number>>;
+
 /** Share of a generation that the next one is drawn around. */
 const ELITE_FRAC = 0.15;
 /** How far mean and spread follow the elite each time. */
@@ -30,31 +33,28 @@ const CUT_SD = 4;
 
 /**
  * Largest score on the unit cube by the cross-entropy method: draw points, keep the best, draw the next ones from a normal
- * distribution fitted to those; the first ones evenly. One run finds one hill: restart it with other streams.
+ * distribution fitted to those; the first ones evenly. One run finds one hill: restart it with other streams. The points of a
+ * generation go out, their scores come back in the same order; whoever runs the generator does the scoring.
  *
  * @returns the best point of all, or null if no draw was allowed
  * Source: Rubinstein, Methodology and Computing in Applied Probability 1 (1999) 127–190; de Boer et al., Annals of Operations
  * Research 134 (2005) 19–67 (smoothed updating). Checked in tests/unit/search/crossEntropy.
  */
-export function crossEntropy(
-  score: (point: readonly number[]) => number,
-  stream: RandomStream,
-  options: CrossEntropyOptions,
-): Found | null {
+export function* crossEntropy(stream: RandomStream, options: CrossEntropyOptions): Scoring<Found | null> {
   const { dimensions, population, generations } = options;
   let hill = startOf(stream, options);
   let best: Found | null = null;
   let evaluations = 0;
   for (let generation = 0; generation < generations; generation++) {
-    const scored: { readonly point: readonly number[]; readonly score: number }[] = [];
-    for (let i = 0; i < population; i++) {
-      const point = drawPoint(stream, options, hill);
-      if (point === null) continue;
-      scored.push({ point, score: score(point) });
-      evaluations++;
-    }
+    const draws = Array.from({ length: population }, () => drawPoint(stream, options, hill));
+    const points = draws.filter((point) => point !== null);
+    if (points.length === 0) continue;
+    const scores = yield points;
+    evaluations += points.length;
     // The order of drawing settles ties, so that the run is the same everywhere.
-    scored.sort((a, b) => b.score - a.score);
+    const scored = points
+      .map((point, i) => ({ point, score: scores[i] ?? Number.NEGATIVE_INFINITY }))
+      .sort((a, b) => b.score - a.score);
     const first = scored[0];
     if (first === undefined) continue;
     if (best === null || first.score > best.score) best = { ...first, evaluations: 0 };

@@ -28,13 +28,13 @@ export interface PlanRaceSettings {
  * them, in an order that shows all patterns soon; where trials suffice to tell more apart, also routines between and beside
  * them; and the team's own.
  */
-export function planRace({ wantedIds = [], ...settings }: PlanRaceSettings): Race {
+export function planRace(settings: PlanRaceSettings): Race {
   const { project, mostTrials } = settings;
   const ids = catalogueIds(project);
   const isWide = mostTrials >= WIDE_FROM_TRIALS;
   return new Race({
     ...settings,
-    firstIds: [...new Set([...wantedIds, ...entryOrder(ids)])],
+    firstIds: entryOrder(ids),
     moreIds: isWide ? entryOrder(variedIds(project, ids)) : [],
   });
 }

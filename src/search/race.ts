@@ -8,7 +8,7 @@ import { Field, type Verdict } from "./field.ts";
 import { figureOf } from "./figure.ts";
 import { finalTrials } from "./finalTrials.ts";
 import { LeaderRefining } from "./leaderRefining.ts";
-import { FIRST_LOOK, looksUpTo, searchSeed } from "./looks.ts";
+import { FIRST_LOOK, looksUpTo, searchSeed, WANTED_LOOK } from "./looks.ts";
 import type { Objective } from "./objective.ts";
 import type { RaceSettings } from "./raceSettings.ts";
 import { makeAll, type RaceAnswer, type Racing, runSpans, type TrialSpan } from "./raceWork.ts";
@@ -146,8 +146,9 @@ export class Race {
       yield* this.#letInLate();
       return;
     }
-    const { own, firstIds, moreIds, mostTrials } = this.settings;
+    const { own, wantedIds = [], firstIds, moreIds, mostTrials } = this.settings;
     this.#newOwn ??= own;
+    yield* this.#enter(wantedIds, Math.min(WANTED_LOOK, mostTrials));
     yield* this.#letInOwn();
     yield* this.#enter(firstIds);
     this.stage = "widening";
@@ -192,14 +193,15 @@ export class Race {
     yield* this.#bringTo(fresh, this.#entryTrials);
   }
 
-  *#enter(ids: readonly string[]): Racing<void> {
+  *#enter(named: readonly string[], trials = 0): Racing<void> {
+    const ids = named.filter((id) => !this.#field.has(id));
     for (let at = 0; at < ids.length && !this.#isHurried; ) {
       if (this.#look === 0 && this.budget.isFull(this.doneTrials)) break;
       const together = this.entrants.length < ENTER_FIRST ? ENTER_FIRST : ENTER_TOGETHER;
       const routines = yield* makeAll(this.settings.project, ids.slice(at, at + together));
       at += together;
       const fresh = this.#field.add(routines.filter((routine) => routine !== null));
-      yield* this.#bringTo(fresh, this.#entryTrials);
+      yield* this.#bringTo(fresh, Math.max(trials, this.#entryTrials));
     }
   }
 
@@ -256,8 +258,8 @@ export class Race {
 
   /** All that may ever take part. */
   get #mostEntrants(): number {
-    const { firstIds, moreIds } = this.settings;
-    const named = firstIds.length + moreIds.length + JOINERS * REFINE_AFTER.length;
+    const { wantedIds = [], firstIds, moreIds } = this.settings;
+    const named = wantedIds.length + firstIds.length + moreIds.length + JOINERS * REFINE_AFTER.length;
     return Math.max(named + this.settings.own.length, this.entrants.length);
   }
 
@@ -280,8 +282,7 @@ export class Race {
       () => this.#isHurried,
     );
     const best = tried.flatMap((each) => each.slice(0, Math.ceil(JOINERS / LEADERS)));
-    const ids = best.map(({ id }) => id).filter((id) => !this.#field.has(id));
-    yield* this.#enter(ids.slice(0, JOINERS));
+    yield* this.#enter(best.map(({ id }) => id));
     this.#eliminate();
   }
 

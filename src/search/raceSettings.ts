@@ -11,6 +11,8 @@ export interface RaceSettings {
   readonly mostTrials: number;
   /** Routines that are there already, such as a team's own. */
   readonly own: readonly Routine[];
+  /** Ids that somebody asks for, or that were best before the project changed: they come first, and get more trials at once. */
+  readonly wantedIds?: readonly string[];
   /** Ids to begin with, for a first answer, and more that join after the first look. */
   readonly firstIds: readonly string[];
   readonly moreIds: readonly string[];

@@ -25,7 +25,7 @@ export type RaceAnswer =
 export type Racing<T> = Generator<readonly RaceWork[], T, readonly RaceAnswer[]>;
 
 /** Ids a piece of work makes, and trials it runs, at most: some tens of milliseconds of a worker. */
-const MOST_IDS = 4;
+const MOST_IDS = 2;
 const MOST_TRIALS = 50;
 /** Trials that go out together: a fraction of a second, so that a race can be shown, paused and stopped in between. */
 const SLICE_TRIALS = 800;

@@ -1,29 +1,24 @@
 import { ballsOf, type Project } from "../model/project.ts";
-import type { Routine } from "../model/routine.ts";
 import { startRegion } from "../model/startRegion.ts";
 import type { PointMm } from "../model/zone.ts";
 import { distanceToWedge } from "../model/zoneFrame.ts";
 import { RandomStream } from "../num/stream.ts";
-import { compileTrial } from "../trial/compile.ts";
 import type { TrialOutcome } from "../trial/outcome.ts";
 import type { TrialPlan } from "../trial/plan.ts";
 import { runTrial } from "../trial/run.ts";
 import { crossEntropy } from "./crossEntropy.ts";
-import { withoutDrift } from "./variant.ts";
 
 /** How much one run of the search does. */
 export interface WorstEffort {
   readonly population: number;
   readonly generations: number;
-  /** Trials a placement is judged by when the robot drifts; all placements see the same drift. */
-  readonly trials: number;
 }
 
 export interface WorstRequest extends WorstEffort {
   readonly seed: number;
   /** Number of this run: others find other hills. */
   readonly restart: number;
-  /** false: a robot that does exactly what it is told, one trial a placement. */
+  /** false: for a robot that does exactly what it is told; another run of the search. */
   readonly drifts: boolean;
 }
 
@@ -87,26 +82,23 @@ function placeable(mm: number): number {
   return Math.round(100 * mm) / 100;
 }
 
+/** Layouts to be scored go out, their mean losses come back in the same order. */
+export type Laying = Generator<readonly (readonly PointMm[])[], HardPlacement | null, ArrayLike<number>>;
+
 /**
- * One run of the search for a layout that a routine brings home worst: cross-entropy on `lossScore`. A pure function of
- * its arguments. The score it reports is the one it was chosen by, and so too bad with drift: score it again on fresh seeds.
+ * One run of the search for a layout that a routine brings home worst: cross-entropy on `lossScore`; whoever runs the
+ * generator scores the layouts of a generation (`meanLosses`). The score it reports is the one it was chosen by, and so too
+ * bad with drift: score it again on fresh seeds.
  *
  * @returns null for a project whose layout is fixed
  */
-export function worstPlacement(
+export function* worstPlacement(
   project: Project,
-  routine: Routine,
-  request: WorstRequest,
-): HardPlacement | null {
+  { seed, restart, drifts, population, generations }: WorstRequest,
+): Laying {
   const space = placementSpace(project);
   if (space === null) return null;
-  const { seed, restart, drifts, population, generations } = request;
-  const subject = drifts ? project : withoutDrift(project);
-  const plan = compileTrial(subject, routine);
-  const trials = drifts ? request.trials : 1;
-  const score = (placement: readonly PointMm[]): number => meanLoss(subject, plan, placement, seed, trials);
-  const found = crossEntropy(
-    (point) => score(space.lay(point)),
+  const search = crossEntropy(
     new RandomStream().open(seed, restart, drifts ? SEARCH_STREAM : SEARCH_STREAM + 1),
     {
       // The first run looks everywhere, the others begin around a layout of their own.
@@ -117,6 +109,9 @@ export function worstPlacement(
       accepts: (point) => space.allows(space.lay(point)),
     },
   );
+  let step = search.next();
+  while (!step.done) step = search.next(yield step.value.map(space.lay));
+  const found = step.value;
   if (found === null) return null;
   return { placement: space.lay(found.point), score: found.score, evaluations: found.evaluations };
 }
@@ -126,15 +121,18 @@ const START_SD = 0.2;
 /** Far from the streams that trials draw from (trial/streams). */
 const SEARCH_STREAM = 3_000_000_000;
 
-export function meanLoss(
+/** Mean of `lossScore` over the trials 0 … trials − 1 of each layout: all see the same drift. */
+export function meanLosses(
   project: Project,
   plan: TrialPlan,
-  placement: readonly PointMm[],
+  placements: readonly (readonly PointMm[])[],
   seed: number,
   trials: number,
-): number {
-  const laid = { ...plan, placement };
-  let sum = 0;
-  for (let index = 0; index < trials; index++) sum += lossScore(project, runTrial(laid, seed, index));
-  return sum / trials;
+): Float64Array {
+  return Float64Array.from(placements, (placement) => {
+    const laid = { ...plan, placement };
+    let sum = 0;
+    for (let index = 0; index < trials; index++) sum += lossScore(project, runTrial(laid, seed, index));
+    return sum / trials;
+  });
 }

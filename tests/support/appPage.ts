@@ -28,6 +28,9 @@ export function openRanked(options: BrowserContextOptions = {}): Promise<Page> {
 async function openChosen(path: string, options: BrowserContextOptions, before?: () => void): Promise<Page> {
   const page = await openPage(path, options, before);
   await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
+  // What the link names comes first, and alone.
+  const rows = page.getByRole("region", { name: "Routines, best first" }).getByRole("listitem");
+  await rows.nth(4).waitFor({ timeout: 60_000 });
   await page.evaluate(() => {
     for (const button of document.querySelectorAll("button")) {
       if (button.textContent === "Cancel") button.click();

@@ -30,8 +30,8 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
     case "failings":
     case "blind-spots":
     case "sure-coverage":
-    case "drift-budget":
-    case "worst":
+    case "sure-share":
+    case "losses":
     case "changes":
     case "parts":
     case "factors":

@@ -32,7 +32,7 @@ export class Coverages {
     }
     if (this.#asked.has(routine)) return;
     this.#asked.add(routine);
-    const measured = await this.#pool.run(project, routine, { kind: "coverage" }, { urgent: true }).then(
+    const measured = await this.#pool.run(project, routine, { kind: "coverage" }).then(
       ({ coverageFrac }): Measured => ({ ok: true, frac: coverageFrac }),
       (reason: unknown): Measured => ({ ok: false, fault: String(reason) }),
     );

@@ -6,8 +6,8 @@ export interface Found<T> {
   readonly status: "done" | "stopped";
 }
 
-/** What a search tells about itself, and how it learns that it is to stop. */
-type Course = ReturnType<Work["begin"]>;
+/** What a search tells about itself and finds on its way, and how it learns that it is to stop. */
+type Course<T> = ReturnType<Work["begin"]> & { readonly onKnown: (soFar: T) => void };
 
 /** Something that is looked for on demand, because it takes a while: one search at a time. */
 export class Finder<Asked extends readonly unknown[], T> {
@@ -15,15 +15,19 @@ export class Finder<Asked extends readonly unknown[], T> {
   status = $state<"idle" | "running" | "done" | "stopped" | "failed">("idle");
   readonly work = new Work();
   fault = $state("");
-  readonly #search: (course: Course, ...asked: Asked) => Promise<Found<T>>;
+  readonly #search: (course: Course<T>, ...asked: Asked) => Promise<Found<T>>;
 
-  constructor(search: (course: Course, ...asked: Asked) => Promise<Found<T>>) {
+  constructor(search: (course: Course<T>, ...asked: Asked) => Promise<Found<T>>) {
     this.#search = search;
   }
 
   async find(...asked: Asked): Promise<void> {
     this.clear();
-    const course = this.work.begin();
+    const work = this.work.begin();
+    const onKnown = (soFar: T): void => {
+      if (this.work.owns(work.signal)) this.result = soFar;
+    };
+    const course = { ...work, onKnown };
     this.status = "running";
     try {
       const { result, status } = await this.#search(course, ...asked);

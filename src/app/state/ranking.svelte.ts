@@ -14,6 +14,8 @@ export type Opener = (wish: RaceWish) => Promise<OpenRace>;
 
 /** The list is shown anew at most this often, ms: rows must not dance. The first rows come at once. */
 const PUBLISH_MS = 1000;
+/** So many of the best routines come first when the project has changed: they are seldom far off in the new one. */
+const LEADERS = 4;
 const NO_FRONTS: Fronts = { time: [], moves: [] };
 
 export type RankingStatus = "idle" | "running" | "paused" | "stopped" | "done" | "failed";
@@ -42,7 +44,7 @@ export class Ranking {
   hasFirstLook = $state(false);
   /** What is best. */
   objective = $state.raw<Objective>(EVERY_BALL);
-  /** Called when the order is worth acting on: at the first look, and when another stage begins. */
+  /** Called when the order is worth acting on: with the first rows, and when another stage begins. */
   onRound: () => void = () => {};
   /** Called when the list was shown anew. */
   onShown: () => void = () => {};
@@ -54,6 +56,8 @@ export class Ranking {
   #abort = new AbortController();
   #gate = new Gate();
   #publishAt = 0;
+  /** Ids of the best once all had been tried, of this project or one before. */
+  #leaders: readonly string[] = [];
   #stage = "";
 
   constructor(open: Opener) {
@@ -68,7 +72,8 @@ export class Ranking {
   ): Promise<void> {
     this.#abort.abort();
     const { objective, seed } = this;
-    this.#wish = { project, objective, seed, own, wantedIds };
+    const first = [...new Set([...wantedIds, ...this.#leaders])];
+    this.#wish = { project, objective, seed, own, wantedIds: first };
     this.#race = null;
     this.#stage = "";
     this.candidates = [];
@@ -170,9 +175,14 @@ export class Ranking {
     if (!isSame(this.fronts, fronts)) this.fronts = fronts;
     this.missing = race.missing();
     this.hasFirstLook = stage !== "first-look";
+    if (stage !== "first-look" && stage !== "widening") this.#leaders = leadersOf(this.candidates);
     this.onShown();
-    if (isNew && this.hasFirstLook) this.onRound();
+    if ((isNew && this.hasFirstLook) || (isFirst && this.candidates.length > 0)) this.onRound();
   }
+}
+
+function leadersOf(candidates: readonly Candidate[]): readonly string[] {
+  return candidates.slice(0, LEADERS).map(({ routine }) => routine.id);
 }
 
 function isSame(a: Fronts, b: Fronts): boolean {

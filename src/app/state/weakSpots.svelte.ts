@@ -44,7 +44,6 @@ export class WeakSpots {
 
   /** Looks for them unless that was done, or is under way, for this very routine. */
   async look(project: Project, routine: Routine, seed: number): Promise<void> {
-    void this.mapPushes(project);
     const known = project === this.#project && routine.moves === this.#routine?.moves;
     if (known && this.status !== "stopped" && this.status !== "idle") return;
     this.clear();
@@ -56,11 +55,16 @@ export class WeakSpots {
     try {
       // Fetched when first needed: the page opens sooner without it.
       const { findWeakness } = await import("../../jobs/weakness.ts");
-      const options = { seed, trials: WEAK_TRIALS, ...work };
+      const onKnown = (soFar: Weakness): void => {
+        if (this.work.owns(work.signal)) this.result = soFar;
+      };
+      const options = { seed, trials: WEAK_TRIALS, ...work, onKnown };
       const found = await findWeakness(this.#pool, project, routine, options);
       if (!this.work.owns(work.signal)) return;
       this.result = found;
       this.status = found.status;
+      // Half a second of a worker: not before what is on show.
+      void this.mapPushes(project);
     } catch (reason) {
       if (!this.work.owns(work.signal)) return;
       this.fault = reason instanceof Error ? reason.message : String(reason);

@@ -24,7 +24,7 @@ import { WeakSpots } from "./weakSpots.svelte.ts";
 import type { Workers } from "./workers.ts";
 
 /** After a change of the project its routines are ranked anew when this long nothing has changed, ms. */
-const RANK_AFTER_MS = 250;
+const RANK_AFTER_MS = 150;
 
 /** All that the page shows: the project, its ranking, the routine chosen and its runs. */
 export class Workbench {
@@ -229,11 +229,12 @@ export class Workbench {
     if (isThere) this.#choose(wanted.routine, wanted.timeS);
   }
 
-  /** Shows the best so far, unless someone chose a routine or began to watch. */
+  /** Shows the best so far, unless someone chose a routine, began to watch, or wants to know what to fix about the one on show. */
   #followBest(): void {
     const best = this.ranking.candidates[0];
     const { player, index } = this.runs;
-    const untouched = !this.#choseSelf && !player.playing && player.timeS === 0 && index === 0;
+    const isIdle = !player.playing && player.timeS === 0 && index === 0 && this.fixes.status === "idle";
+    const untouched = !this.#choseSelf && isIdle;
     if (best && (untouched || this.chosenId === "")) this.#choose(best.routine.id);
   }
 

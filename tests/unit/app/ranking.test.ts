@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { showRace } from "../../../src/app/state/openRace.ts";
+import { type RaceWish, showRace } from "../../../src/app/state/openRace.ts";
 import { type Opener, Ranking } from "../../../src/app/state/ranking.svelte.ts";
 import type { Workers } from "../../../src/app/state/workers.ts";
 import type { Routine } from "../../../src/model/routine.ts";
@@ -41,6 +41,25 @@ const opener =
 const idsOf = (ranking: Ranking): string[] => ranking.candidates.map(({ routine }) => routine.id);
 
 describe("the page's ranking", () => {
+  it("begins with the best of the project before, and acts on the first rows", async () => {
+    const wishes: RaceWish[] = [];
+    const open = opener(workers());
+    const ranking = new Ranking((wish) => {
+      wishes.push(wish);
+      return open(wish);
+    });
+    const firstRows: string[] = [];
+    ranking.onRound = () => {
+      if (firstRows.length === 0) firstRows.push(...idsOf(ranking));
+    };
+    await ranking.start(coinProject, coins(9));
+    expect(wishes[0]?.wantedIds).toEqual([]);
+    expect(firstRows.length).toBeGreaterThan(0);
+    const best = idsOf(ranking).slice(0, 4);
+    await ranking.start(coinProject, coins(9), ["coin2"]);
+    expect(wishes[1]?.wantedIds).toEqual(["coin2", ...best]);
+  });
+
   it("is a race: the best first, the poor given up early, the best with fresh runs", async () => {
     const ranking = new Ranking(opener(workers()));
     let rounds = 0;

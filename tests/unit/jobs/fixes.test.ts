@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { dependenceOn } from "../../../src/jobs/dependence.ts";
-import { findFixes } from "../../../src/jobs/fixes.ts";
+import { type FixList, findFixes } from "../../../src/jobs/fixes.ts";
 import { partWorths } from "../../../src/jobs/partWorths.ts";
 import type { Move } from "../../../src/model/routine.ts";
 import { RoutineMaker } from "../../../src/plan/maker.ts";
@@ -51,6 +51,22 @@ describe("what to fix", () => {
     const compared = compareRoutines(summaryOf(made.project, made.routine), summaryOf(project, routine));
     expect(slower?.gain).toEqual(compared.successDifference);
     expect(slower?.costsS).toBeGreaterThan(0);
+  });
+
+  test("is told bit by bit, each change by a few runs first, and with verdicts at the end only", async () => {
+    const told: FixList[] = [];
+    const onKnown = (soFar: FixList) => told.push(soFar);
+    const all = await findFixes(inlineWorkers(), project, routine, { seed: 2, trials: 40, onKnown });
+    const [first] = told;
+    expect(first?.fixes.length).toBeGreaterThan(5);
+    expect(first?.fixes.length).toBeLessThan(all.fixes.length);
+    expect(new Set(first?.fixes.map(({ trials }) => trials))).toEqual(new Set([25]));
+    expect(told.flatMap(({ fixes }) => fixes).every(({ verdict }) => verdict === "not told apart")).toBe(
+      true,
+    );
+    const gainsOf = ({ fixes }: FixList) => fixes.map(({ id, gain }) => [id, gain]);
+    expect(gainsOf(told.at(-1) ?? all)).toEqual(gainsOf(all));
+    expect(all.fixes.every(({ trials }) => trials === 40)).toBe(true);
   });
 
   test("is told as far as it is known when the work is stopped", async () => {

@@ -55,14 +55,18 @@ describe("a pool of workers", () => {
     expect(get(threads, 0).received).toHaveLength(2);
   });
 
-  it("takes urgent tasks first", async () => {
+  it("takes urgent tasks first, in their order", async () => {
     const { start, threads } = fakeThreads();
     const pool = new Pool(start, 1);
     void pool.run(project, routine, stress(0));
     void pool.run(project, routine, stress(10));
     void pool.run(project, routine, stress(20), { urgent: true });
-    answer(get(threads, 0));
-    expect(get(threads, 0).request.task).toMatchObject({ from: 20 });
+    void pool.run(project, routine, stress(30), { urgent: true });
+    const order = [0, 1, 2].map(() => {
+      answer(get(threads, 0));
+      return get(threads, 0).request.task;
+    });
+    expect(order).toMatchObject([{ from: 20 }, { from: 30 }, { from: 10 }]);
   });
 
   it("sends a project and routine once to each worker", async () => {

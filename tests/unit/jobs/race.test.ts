@@ -39,6 +39,22 @@ describe("a race in workers", () => {
     expect(results[0]).toHaveLength(firstIds.length);
   });
 
+  it("begins with what is wanted, in enough trials to say something", async () => {
+    const wantedIds = ["fan-n5-c0-v100", "nothing-of-this-name", "loop-long-v80"];
+    const race = new Race({ ...newRace(60).settings, wantedIds });
+    const rows: (readonly [id: string, trials: number])[][] = [];
+    await runRace(new Pool(liveThreads().start, 2), race, {
+      onProgress: () => rows.push(race.entrants.map(({ id, trials }) => [id, trials] as const)),
+    });
+    const begun = rows.find((each) => each.some(([, trials]) => trials > 0));
+    expect(begun).toEqual([
+      ["fan-n5-c0-v100", 23],
+      ["loop-long-v80", 23],
+    ]);
+    expect(race.entrants.map(({ id }) => id).slice(0, 2)).toEqual(["fan-n5-c0-v100", "loop-long-v80"]);
+    expect(new Set(race.entrants.map(({ id }) => id)).size).toBe(race.entrants.length);
+  });
+
   it("says how far it is, and never goes back", async () => {
     const seen: number[] = [];
     const race = newRace();

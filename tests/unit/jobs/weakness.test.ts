@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { hardPlacements } from "../../../src/jobs/hardPlacements.ts";
-import { findWeakness } from "../../../src/jobs/weakness.ts";
+import { findWeakness, type Weakness } from "../../../src/jobs/weakness.ts";
 import type { Move } from "../../../src/model/routine.ts";
 import { withoutDrift, withPlacement } from "../../../src/search/variant.ts";
 import { compileTrial } from "../../../src/trial/compile.ts";
@@ -40,6 +40,17 @@ describe("the weak sides of a routine", () => {
     expect(known.status).toBe("stopped");
     expect(known.failings?.trials).toBe(100);
     expect(known.budget).toBeNull();
+  });
+
+  test("are told bit by bit: first what the first runs say, at last all", async () => {
+    const told: Weakness[] = [];
+    const onKnown = (soFar: Weakness) => told.push(soFar);
+    const all = await findWeakness(inlineWorkers(), project, routine, { ...OPTIONS, onKnown });
+    const lossesTold = told.flatMap(({ failings }) => failings?.trials ?? []);
+    expect([...new Set(lossesTold)]).toEqual([100, 150]);
+    expect(told.find(({ failings }) => failings !== null)?.budget).toBeNull();
+    expect(told.length).toBeGreaterThan(4);
+    expect({ ...told.at(-1), status: "done" }).toEqual(all);
   });
 
   test("show progress that only grows, up to the end", async () => {

@@ -3,10 +3,11 @@ import { intersectionOf, regionAreaMm2 } from "../../../src/geometry/region.ts";
 import type { Move } from "../../../src/model/routine.ts";
 import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { coverageOf } from "../../../src/score/coverage.ts";
-import { driftBounds, scaledBounds } from "../../../src/score/driftBounds.ts";
+import { type DriftBounds, driftBounds, scaledBounds } from "../../../src/score/driftBounds.ts";
 import { driftBudget } from "../../../src/score/driftBudget.ts";
 import { sureCoverage } from "../../../src/score/sureCoverage.ts";
 import { sureTrack } from "../../../src/score/sureTrack.ts";
+import { answered } from "../../support/answered.ts";
 import { shippedProject } from "../../support/projectFiles.ts";
 
 const drive = (distanceMm: number): Move => ({ kind: "drive", distanceMm, speedMmPerS: 150 });
@@ -90,7 +91,8 @@ describe("with drift", () => {
 
   test("the budget is the drift at which a wanted share is just sure", () => {
     const wanted = 0.8 * coverageOf(project, { moves }).coverageFrac;
-    const budget = driftBudget(project, { moves }, bounds, wanted, { steps: 6 });
+    const shareIn = (within: DriftBounds) => sureCoverage(project, { moves }, within).sureFrac;
+    const budget = answered(driftBudget(bounds, wanted, { steps: 6 }), shareIn);
     expect(budget.isOpen).toBe(false);
     const { factor, toleranceFactor } = budget;
     expect(factor).toBeGreaterThan(0);
@@ -99,8 +101,8 @@ describe("with drift", () => {
     );
     const beyond = sureCoverage(project, { moves }, scaledBounds(bounds, factor + toleranceFactor));
     expect(beyond.sureFrac).toBeLessThan(wanted);
-    expect(driftBudget(project, { moves }, bounds, 0.99, { steps: 2 })).toMatchObject({ factor: 0 });
-    expect(driftBudget(project, { moves }, bounds, 0.01, { most: 0.5 })).toMatchObject({
+    expect(answered(driftBudget(bounds, 0.99, { steps: 2 }), shareIn)).toMatchObject({ factor: 0 });
+    expect(answered(driftBudget(bounds, 0.01, { most: 0.5 }), shareIn)).toMatchObject({
       factor: 0.5,
       isOpen: true,
     });

@@ -1,6 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { RandomStream } from "../../../src/num/stream.ts";
-import { crossEntropy } from "../../../src/search/crossEntropy.ts";
+import { type CrossEntropyOptions, crossEntropy } from "../../../src/search/crossEntropy.ts";
+import { answered } from "../../support/answered.ts";
+
+type Score = (point: readonly number[]) => number;
+
+const climb = (score: Score, from: RandomStream, options: CrossEntropyOptions) =>
+  answered(crossEntropy(from, options), (points) => points.map(score));
 
 const stream = (restart = 0): RandomStream => new RandomStream().open(4, restart, 9);
 
@@ -10,7 +16,7 @@ describe("cross-entropy", () => {
     Math.hypot(...TOP.map((value, i) => value - (point[i] ?? 0)));
 
   test("climbs to the top of one hill in six dimensions", () => {
-    const found = crossEntropy((point) => -distance(point), stream(), {
+    const found = climb((point) => -distance(point), stream(), {
       dimensions: 6,
       population: 100,
       generations: 30,
@@ -27,7 +33,7 @@ describe("cross-entropy", () => {
       return Math.max(hill, pit < 0.018 ? 1 : 0.7 - 3 * pit);
     };
     const found = Array.from({ length: 8 }, (_, restart) =>
-      crossEntropy(score, stream(restart), {
+      climb(score, stream(restart), {
         dimensions: 2,
         population: 40,
         generations: 8,
@@ -40,15 +46,15 @@ describe("cross-entropy", () => {
 
   test("keeps to what is allowed, and says when nothing is", () => {
     const options = { dimensions: 2, population: 30, generations: 6 };
-    const half = crossEntropy(([x = 0]) => x, stream(), { ...options, accepts: ([x = 0]) => x < 0.4 });
+    const half = climb(([x = 0]) => x, stream(), { ...options, accepts: ([x = 0]) => x < 0.4 });
     expect(half?.score).toBeLessThan(0.4);
     expect(half?.score).toBeGreaterThan(0.39);
-    expect(crossEntropy(() => 1, stream(), { ...options, accepts: () => false })).toBeNull();
+    expect(climb(() => 1, stream(), { ...options, accepts: () => false })).toBeNull();
   });
 
   test("is the same every time", () => {
     const run = () =>
-      crossEntropy((point) => -distance(point), stream(3), { dimensions: 6, population: 20, generations: 5 });
+      climb((point) => -distance(point), stream(3), { dimensions: 6, population: 20, generations: 5 });
     expect(run()).toEqual(run());
   });
 });
