@@ -1,4 +1,5 @@
 import { reduceLargeAngle } from "./largeAngle.ts";
+import { SCRATCH } from "./slots.ts";
 
 /**
  * sin and cos, the same bits in every engine: only + − × ÷ and comparisons.
@@ -44,7 +45,7 @@ const FAST_LIMIT_RAD = 2e5;
 const CLOSE_TO_AXIS_RAD = 1e-11;
 
 /** The remainder of the last reduction: [high, low], rad. */
-const rest = new Float64Array(2);
+const rest = new Float64Array(SCRATCH);
 
 /** sin(x + y) for |x| ≤ π/4, y the rounding tail of x. */
 function sinNear(x: number, y: number): number {

@@ -1,7 +1,7 @@
-import { MAX_BALLS } from "../model/project.ts";
 import type { HingedShape } from "../model/robot.ts";
 import type { PointMm } from "../model/zone.ts";
 import { sinCos } from "../num/elementary.ts";
+import { SCRATCH, SLOTS } from "../num/slots.ts";
 import { robotFriction } from "./balls.kernel.ts";
 import { contactsOf, hitNx, hitNy, hitVx, hitVy, loadShape, swing } from "./robot.kernel.ts";
 
@@ -16,7 +16,7 @@ export const arms = {
   angle: 0,
 };
 
-const trig = new Float64Array(2);
+const trig = new Float64Array(SCRATCH);
 /** Corners of the footprint from the rear right one on, counter-clockwise; shared by all swings of this world. */
 const corners: { xMm: number; yMm: number }[] = [];
 
@@ -51,7 +51,7 @@ export function setArms(shape: HingedShape, angleRad: number): void {
 }
 
 /** 1: the ball is held between two parts of the robot. */
-export const squeezed = new Uint8Array(MAX_BALLS);
+export const squeezed = new Uint8Array(SLOTS);
 
 /**
  * Balls that swinging arms hold against the robot itself, by the rule of `findJam`: two faces hold a ball when the line

@@ -1,5 +1,6 @@
 import { MAX_BALLS } from "../model/project.ts";
 import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
+import { SLOTS } from "../num/slots.ts";
 
 /**
  * State of all balls and their free motion in closed form. Position p, velocity v, roll s (the velocity at which the
@@ -19,8 +20,7 @@ const SLIP_EPS = 3;
 /** A rolling ball slower than this has stopped, mm/s: it would still roll 1e-12 mm. */
 const STOP_EPS = 1e-5;
 
-/** One slot more than balls: playing back borrows it for the closed forms below. */
-const SLOTS = MAX_BALLS + 1;
+/** Playing back borrows it for the closed forms below. */
 export const PLAYBACK_SLOT = MAX_BALLS;
 
 export const bx = new Float64Array(SLOTS);

@@ -1,6 +1,7 @@
 import type { PathTracer } from "../motion/path.kernel.ts";
 import { AT_END, PIECE } from "../motion/trace.kernel.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
+import { SCRATCH } from "../num/slots.ts";
 import { robot } from "./robot.kernel.ts";
 
 /**
@@ -17,7 +18,7 @@ export const move = {
 };
 export const profile = new Trapezoid();
 
-const at = new Float64Array(7);
+const at = new Float64Array(SCRATCH);
 
 /** Starts a move whose path has been planned. */
 export function startMove(planner: PathTracer, index: number, startS: number, scale: number): void {

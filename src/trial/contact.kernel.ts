@@ -1,4 +1,5 @@
 import { MAX_BALLS } from "../model/project.ts";
+import { SCRATCH, SLOTS } from "../num/slots.ts";
 import {
   ballFriction,
   bx,
@@ -34,28 +35,28 @@ const TOO_DEEP = 0.05;
 
 /** Contacts of the last resolution, per ball: pushing normals of the robot, normals of what stands. */
 export const MAX_PUSHES = 4;
-export const pushes = new Uint8Array(MAX_BALLS);
+export const pushes = new Uint8Array(SLOTS);
 export const pushNx = new Float64Array(MAX_BALLS * MAX_PUSHES);
 export const pushNy = new Float64Array(MAX_BALLS * MAX_PUSHES);
-export const stands = new Uint8Array(MAX_BALLS);
+export const stands = new Uint8Array(SLOTS);
 export const standNx = new Float64Array(MAX_BALLS * MAX_WALL_HITS);
 export const standNy = new Float64Array(MAX_BALLS * MAX_WALL_HITS);
 /** 1: the robot touches the ball. */
-export const byRobot = new Uint8Array(MAX_BALLS);
+export const byRobot = new Uint8Array(SLOTS);
 /** Normal of the face that touches ball i, if it is the only one, in the robot's frame. */
-export const holdNx = new Float64Array(MAX_BALLS);
-export const holdNy = new Float64Array(MAX_BALLS);
+export const holdNx = new Float64Array(SLOTS);
+export const holdNy = new Float64Array(SLOTS);
 /** 1: the ball was moved or struck in this resolution. */
-export const stirred = new Uint8Array(MAX_BALLS);
+export const stirred = new Uint8Array(SLOTS);
 /** Bit j of entry i: balls i and j touch. */
-export const pairBits = new Uint16Array(MAX_BALLS);
+export const pairBits = new Uint16Array(SLOTS);
 
 /** A face that advances slower than this does not push, mm/s. */
 const PUSH_EPS = 1e-6;
 
 let dirty = false;
 /** [deepest overlap of the sweep, mm]; an array for the same reason as `face`. */
-const deep = new Float64Array(1);
+const deep = new Float64Array(SCRATCH);
 
 /** Resolves all contacts of the `n` balls. Returns the deepest overlap left, mm. */
 export function resolve(n: number): number {

@@ -1,5 +1,5 @@
-import { MAX_BALLS } from "../model/project.ts";
 import type { PathTracer } from "../motion/path.kernel.ts";
+import { SCRATCH, SLOTS } from "../num/slots.ts";
 import {
   bx,
   by,
@@ -74,11 +74,11 @@ export const settings = {
 };
 
 /** 1: the ball moves or is in lasting contact; 0: it rests, and the robot's first touch is known. */
-export const awake = new Uint8Array(MAX_BALLS);
+export const awake = new Uint8Array(SLOTS);
 /** Progress of this move at which the robot touches a resting ball. */
-const touchQ = new Float64Array(MAX_BALLS);
-export const fromX = new Float64Array(MAX_BALLS);
-export const fromY = new Float64Array(MAX_BALLS);
+const touchQ = new Float64Array(SLOTS);
+export const fromX = new Float64Array(SLOTS);
+export const fromY = new Float64Array(SLOTS);
 
 /** Called before and after each step, with the second of the move; may record, count and judge. */
 export interface Watcher {
@@ -200,8 +200,8 @@ function carryStep(lag: number): number {
 const UP_AGAINST_S = 0.004;
 
 /** What the last chooseStep found: the earliest time at which anything may touch, s; 0 while anything stays in touch. Then the step as far as it has been chosen, s. */
-const contact = new Float64Array(2);
-const own = new Float64Array(3);
+const contact = new Float64Array(SCRATCH);
+const own = new Float64Array(SCRATCH);
 
 /** Shortens the step to the time within which awake ball i meets nothing new; sets found.lasting if it stays in touch with the robot. */
 function ballTime(i: number): void {

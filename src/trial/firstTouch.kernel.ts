@@ -1,5 +1,6 @@
 import { advancePose } from "../motion/touch.kernel.ts";
 import { MAX_PIECES, PIECE, posePiece } from "../motion/trace.kernel.ts";
+import { SCRATCH } from "../num/slots.ts";
 import { bx, by, radius } from "./balls.kernel.ts";
 import {
   edgeDx,
@@ -20,7 +21,7 @@ import {
 /** When the robot first touches a ball at rest, in units of progress along the planned path of its move. */
 
 const pose = { x: 0, y: 0, c: 1, s: 0 };
-const start = new Float64Array(7);
+const start = new Float64Array(SCRATCH);
 
 /**
  * Progress at which the robot first touches resting ball i on the planned pieces, from progress `q` on; +∞ if never.

@@ -1,4 +1,5 @@
 import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
+import { SCRATCH } from "../num/slots.ts";
 import {
   ballBounce,
   ballFriction,
@@ -34,7 +35,7 @@ const MOST_GRIP = 0.9;
  * face has turned since the middle of the time it pressed, rad: that long its push was along the normal it had then. In an array, since
  * numbers handed to a function that is not inlined are put on the heap one by one.
  */
-export const face = new Float64Array(7);
+export const face = new Float64Array(SCRATCH);
 
 /** Strikes ball i with `face`. Returns the closing speed it met, mm/s, 0 if none. */
 export function strikeFace(i: number): number {
@@ -76,7 +77,7 @@ export function strikeFace(i: number): number {
  * The step whose contacts are put right: its seconds, how long the floor has had to act on a ball that stays in touch, and
  * half the angle by which the robot turned in it, rad.
  */
-export const span = new Float64Array(2);
+export const span = new Float64Array(SCRATCH);
 
 /**
  * Strikes rolling ball i, which has been in touch with `face` all through the step. What it closes is what the floor and

@@ -1,4 +1,5 @@
 import { MAX_BALLS } from "../model/project.ts";
+import { SLOTS } from "../num/slots.ts";
 import { bx, by } from "./balls.kernel.ts";
 import {
   gripOf,
@@ -22,7 +23,7 @@ import { MAX_WALL_HITS } from "./walls.kernel.ts";
  */
 
 /** 1: the ball is part of a jam found by `findJam`. */
-export const inJam = new Uint8Array(MAX_BALLS);
+export const inJam = new Uint8Array(SLOTS);
 
 /** Directions of a ball–ball push flatter than this do not count as stops. */
 const GRAZE = 0.05;

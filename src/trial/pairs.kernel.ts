@@ -1,3 +1,4 @@
+import { SCRATCH } from "../num/slots.ts";
 import { bx, by, mode, phaseOf, REST, vx, vy } from "./balls.kernel.ts";
 import { byRobot, pairReach } from "./contact.kernel.ts";
 import { found, hitTime, partAccel, safeTime, TOUCH } from "./robot.kernel.ts";
@@ -5,7 +6,7 @@ import { ANSWER, ASK_LIMIT, ASK_PUSHED, ASK_STEP, ask, CREEP_MM } from "./walls.
 
 /** When two balls meet. */
 
-const other = new Float64Array(3);
+const other = new Float64Array(SCRATCH);
 
 /**
  * Time within which balls i and j do not meet, exact where both are free: those in touch that hardly part are left to

@@ -1,3 +1,4 @@
+import { SCRATCH } from "../num/slots.ts";
 import { bx, by, inHand, mode, ROLLING, rides, roam, rollDecel, sx, sy, vx, vy } from "./balls.kernel.ts";
 import { byRobot, holdNx, holdNy, pairBits, stands } from "./contact.kernel.ts";
 import { robot } from "./robot.kernel.ts";
@@ -24,7 +25,7 @@ const AHEAD = 0.5;
 const toX = new Float64Array(rides.length);
 const toY = new Float64Array(rides.length);
 /** Velocity along the face of the ball last asked for, mm/s. */
-const along = new Float64Array(1);
+const along = new Float64Array(SCRATCH);
 
 /** Seconds for which ball i may ride in one step; 0 if it does not ride, or not for longer than a ride step. */
 export function rideTime(i: number, rideStepS: number): number {

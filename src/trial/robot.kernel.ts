@@ -1,4 +1,5 @@
 import type { RobotOutline } from "../model/outline.ts";
+import { SCRATCH } from "../num/slots.ts";
 import { bx, by, radius, vx, vy } from "./balls.kernel.ts";
 
 /**
@@ -89,11 +90,11 @@ export function loadShape(outline: RobotOutline): void {
 
 /** Contacts found by `contactsOf`: gap, normal (zone frame, robot to ball) and velocity of the face there. */
 export const MAX_HITS = 8;
-export const hitGap = new Float64Array(MAX_HITS);
-export const hitNx = new Float64Array(MAX_HITS);
-export const hitNy = new Float64Array(MAX_HITS);
-export const hitVx = new Float64Array(MAX_HITS);
-export const hitVy = new Float64Array(MAX_HITS);
+export const hitGap = new Float64Array(SCRATCH);
+export const hitNx = new Float64Array(SCRATCH);
+export const hitNy = new Float64Array(SCRATCH);
+export const hitVx = new Float64Array(SCRATCH);
+export const hitVy = new Float64Array(SCRATCH);
 
 /** Features of the footprint within TOUCH of ball i; returns how many. */
 export function contactsOf(i: number): number {

@@ -1,4 +1,3 @@
-import { MAX_BALLS } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { ArmSwing } from "../motion/arms.ts";
@@ -7,6 +6,7 @@ import type { PathTracer } from "../motion/path.kernel.ts";
 import { motionOf } from "../motion/walker.ts";
 import { sinCos } from "../num/elementary.ts";
 import { TrajectoryHash } from "../num/hash.ts";
+import { SCRATCH, SLOTS } from "../num/slots.ts";
 import { arms, setArms } from "./arms.kernel.ts";
 import { bx, by, mode, OUT } from "./balls.kernel.ts";
 import { freeze, move, profile, setRobot, startMove, timeOf } from "./clock.kernel.ts";
@@ -46,33 +46,33 @@ export const result = {
   jams: 0,
   stalls: 0,
 };
-export const touched = new Uint8Array(MAX_BALLS);
+export const touched = new Uint8Array(SLOTS);
 /** 1: counts as delivered now. */
-export const home = new Uint8Array(MAX_BALLS);
+export const home = new Uint8Array(SLOTS);
 /** Second at which it last came home. */
-export const homeAtS = new Float64Array(MAX_BALLS);
+export const homeAtS = new Float64Array(SLOTS);
 /** 1: was home once. */
-export const wasHome = new Uint8Array(MAX_BALLS);
+export const wasHome = new Uint8Array(SLOTS);
 /** 1: was in a jam; where. */
-export const wasJammed = new Uint8Array(MAX_BALLS);
-export const jamX = new Float64Array(MAX_BALLS);
-export const jamY = new Float64Array(MAX_BALLS);
+export const wasJammed = new Uint8Array(SLOTS);
+export const jamX = new Float64Array(SLOTS);
+export const jamY = new Float64Array(SLOTS);
 /** Second and move of what happened to a ball last; read only where it did happen (touched, wasHome, wasJammed, OUT). */
-export const touchS = new Float64Array(MAX_BALLS);
-export const touchMove = new Int16Array(MAX_BALLS);
-export const leftS = new Float64Array(MAX_BALLS);
-export const leftMove = new Int16Array(MAX_BALLS);
-export const jamS = new Float64Array(MAX_BALLS);
-export const jamMove = new Int16Array(MAX_BALLS);
+export const touchS = new Float64Array(SLOTS);
+export const touchMove = new Int16Array(SLOTS);
+export const leftS = new Float64Array(SLOTS);
+export const leftMove = new Int16Array(SLOTS);
+export const jamS = new Float64Array(SLOTS);
+export const jamMove = new Int16Array(SLOTS);
 /** 1: the robot touched it when the time limit cut the routine short. */
-export const carried = new Uint8Array(MAX_BALLS);
+export const carried = new Uint8Array(SLOTS);
 /** What a pilot had driven, and the lines of its program; as long as `result.moves`. Empty for a list of moves. */
 export const executed: Move[] = [];
 export const lines: number[] = [];
 export const hash = new TrajectoryHash();
 
 const real: RealMotion = { scale: 1, kappaExtra: 0 };
-const trig = new Float64Array(2);
+const trig = new Float64Array(SCRATCH);
 
 /** Follows a run step by step: what was touched, what came home, the hash, and the recording if one is wanted. */
 class RunWatcher implements Watcher {

@@ -1,5 +1,6 @@
 import type { Zone } from "../model/zone.ts";
 import { boxOf, doorwayParts, wedgeEdge } from "../motion/obstacles.ts";
+import { SCRATCH } from "../num/slots.ts";
 import { bx, by, mode, ROLLING, radius, vx, vy } from "./balls.kernel.ts";
 import { found, hitTime, safeTime, swap, TOUCH } from "./robot.kernel.ts";
 import { depthOf, edgeDepth, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
@@ -62,9 +63,9 @@ export function loadWalls(zone: Zone): void {
 }
 
 export const MAX_WALL_HITS = 6;
-export const wallGap = new Float64Array(MAX_WALL_HITS);
-export const wallNx = new Float64Array(MAX_WALL_HITS);
-export const wallNy = new Float64Array(MAX_WALL_HITS);
+export const wallGap = new Float64Array(SCRATCH);
+export const wallNx = new Float64Array(SCRATCH);
+export const wallNy = new Float64Array(SCRATCH);
 
 /** Standing faces within TOUCH of ball i; returns how many. Normals point to the ball. */
 export function wallsTouching(i: number): number {
@@ -132,7 +133,7 @@ function creepTime(rate: number, bend: number): number {
  * 0 for a free ball, whose roots are exact; a limit, above which any answer does; and the contact step. In an array, since numbers handed to
  * a function that is not inlined, or by it, are put on the heap one by one; the last place takes the answer, s.
  */
-export const ask = new Float64Array(6);
+export const ask = new Float64Array(SCRATCH);
 export const ASK_PUSHED = 2;
 export const ASK_LIMIT = 3;
 export const ASK_STEP = 4;

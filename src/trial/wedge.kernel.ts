@@ -1,5 +1,5 @@
-import { MAX_BALLS } from "../model/project.ts";
 import { GRAVITY_MM_PER_S2 } from "../model/units.ts";
+import { SLOTS } from "../num/slots.ts";
 import {
   bx,
   by,
@@ -57,13 +57,13 @@ export const wedge = {
 };
 
 /** Where ball i starts to climb: −√(2rh − h²), or −r where the lip is as high as the ball's middle. */
-export const edgeDepth = new Float64Array(MAX_BALLS);
+export const edgeDepth = new Float64Array(SLOTS);
 /** 1: the lip stops this ball like a wall (too high, or more than the drive can push over). */
-export const lipBlocks = new Uint8Array(MAX_BALLS);
+export const lipBlocks = new Uint8Array(SLOTS);
 /** 1: the ball is past its edge depth. */
-export const onWedge = new Uint8Array(MAX_BALLS);
+export const onWedge = new Uint8Array(SLOTS);
 /** cos θ of the face the velocity of ball i belongs to. */
-export const lean = new Float64Array(MAX_BALLS);
+export const lean = new Float64Array(SLOTS);
 /** A ball this near to where the slope begins is on it, mm: rounding of the step that took it there. */
 const EDGE_MM = 1e-9;
 
