@@ -35,7 +35,7 @@ export const zoneIssueTexts = topic("zoneIssue", {
   lipTooHigh: (ball: string) =>
     `No push can lift ball "${ball}" over a lip as high as its radius: lower the lip.`,
   wedgeTooSmall: (ball: string) =>
-    `A ball "${ball}" in the very corner does not count as delivered: the wedge is too small for it, or rules.delivered too strict.`,
+    `A ball "${ball}" in the very corner does not count as delivered: the wedge is too small for it, or the rule for when a ball counts is too strict.`,
   overWedge: { centre: "its centre over the wedge", wholly: "the whole ball over the wedge" },
   diameter: (length: string) => `a diameter of ${length}`,
   noRoom: "The balls cannot be laid out: use fewer balls, smaller gaps, or fewer forbidden regions.",
@@ -57,16 +57,15 @@ export const zoneIssueTexts = topic("zoneIssue", {
   cornerTwice: "A corner is there twice; keep one.",
   cornerOnce: "each corner once",
   cornerMissing:
-    "The zone's own corner must be among those the wedge may be in; add it, or change zone.wedge.corner.",
+    "The zone's own corner must be among those the wedge may be in: add it, or put the zone's wedge into one of them.",
   among: (corner: string) => `${corner} among them`,
   cornerImpossible: (why: string) => `With the wedge in this corner the project would not hold: ${why}`,
   robotTooWide:
-    "The robot is wider than the doorway it comes through: make it narrower, or let it start wholly inside the zone (robot.entry.insetMm).",
+    "The robot is wider than the doorway it comes through: make it narrower, or let it start wholly inside the zone, its axle farther inside the wall line.",
   across: (length: string) => `${length} across its heading`,
-  startInWall:
-    "Where it starts, the robot stands in a wall: change robot.entry (alongMm, insetMm, headingDeg).",
+  startInWall: "Where it starts, the robot stands in a wall: move or turn its start.",
   inDoorway: "inside the zone or in the doorway",
-  startOnWedge: "Where it starts, the robot stands on the wedge: change robot.entry or move the wedge.",
+  startOnWedge: "Where it starts, the robot stands on the wedge: move its start or the wedge.",
   onWedge: "on the wedge",
   startOnKeepOut: "Where the robot starts there is a keep-out: move one of the two.",
   underRobot: "under the robot",

@@ -35,7 +35,7 @@ export const zoneIssueTexts: Catalogue["zoneIssue"] = {
   lipTooHigh: (ball) =>
     `Kein Schub hebt den Ball „${ball}“ über eine Kante, die so hoch ist wie sein Radius: Macht die Kante niedriger.`,
   wedgeTooSmall: (ball) =>
-    `Selbst ganz in der Ecke gilt ein Ball „${ball}“ nicht als im Ziel: Der Keil ist zu klein für ihn, oder die Regel (rules.delivered) ist zu streng.`,
+    `Selbst ganz in der Ecke gilt ein Ball „${ball}“ nicht als im Ziel: Der Keil ist zu klein für ihn, oder die Regel, wann ein Ball zählt, ist zu streng.`,
   overWedge: { centre: "seine Mitte über dem Keil", wholly: "der ganze Ball über dem Keil" },
   diameter: (length) => `ein Durchmesser von ${length}`,
   noRoom:
@@ -56,17 +56,15 @@ export const zoneIssueTexts: Catalogue["zoneIssue"] = {
   cornerTwice: "Eine Ecke steht zweimal da; behaltet eine.",
   cornerOnce: "jede Ecke einmal",
   cornerMissing:
-    "Die eigene Ecke der Zone muss unter denen sein, in denen der Keil sein kann; fügt sie hinzu oder ändert zone.wedge.corner.",
+    "Die eigene Ecke der Zone muss unter denen sein, in denen der Keil sein kann: Fügt sie hinzu oder legt den Keil der Zone in eine davon.",
   among: (corner) => `${corner} ist dabei`,
   cornerImpossible: (why) => `Mit dem Keil in dieser Ecke würde das Projekt nicht passen: ${why}`,
   robotTooWide:
-    "Der Roboter ist breiter als die Einfahrt, durch die er kommt: Macht ihn schmaler oder lasst ihn ganz in der Zone losfahren (robot.entry.insetMm).",
+    "Der Roboter ist breiter als die Einfahrt, durch die er kommt: Macht ihn schmaler oder lasst ihn ganz in der Zone losfahren, die Achse weiter hinter der Wandlinie.",
   across: (length) => `${length} quer zur Fahrt`,
-  startInWall:
-    "Wo er losfährt, steht der Roboter in einer Wand: Ändert robot.entry (alongMm, insetMm, headingDeg).",
+  startInWall: "Wo er losfährt, steht der Roboter in einer Wand: Versetzt oder dreht seinen Start.",
   inDoorway: "in der Zone oder in der Einfahrt",
-  startOnWedge:
-    "Wo er losfährt, steht der Roboter auf dem Keil: Ändert robot.entry oder verschiebt den Keil.",
+  startOnWedge: "Wo er losfährt, steht der Roboter auf dem Keil: Versetzt seinen Start oder den Keil.",
   onWedge: "auf dem Keil",
   startOnKeepOut: "Wo der Roboter losfährt, ist eine Sperrfläche: Verschiebt eines von beiden.",
   underRobot: "unter dem Roboter",
