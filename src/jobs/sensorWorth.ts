@@ -1,8 +1,8 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import type { Sensor } from "../model/sensor.ts";
-import { catalogueIds } from "../plan/catalogue.ts";
+import { type Sensor, sideOf } from "../model/sensor.ts";
 import { perfectRoutine } from "../plan/perfect.ts";
+import { idOf, recipesOf } from "../plan/recipe.ts";
 import { sensingIds } from "../plan/sensing.ts";
 import { usualSensors } from "../plan/usualSensors.ts";
 import { type Comparison, compareRoutines } from "../score/compare.ts";
@@ -15,8 +15,9 @@ import type { Pool } from "./pool.ts";
 /** Trials by which routines are chosen: other ones than those that count, so that luck in choosing is not taken for worth. */
 const CHOOSING_SHARE = 0.25;
 const LEAST_CHOOSING = 40;
-/** Blind routines that every equipment chooses from. */
-const SHORT_LIST = 4;
+/** Blind routines that each equipment chooses from in the end, by so many times as many trials. */
+const SHORT_LIST = 8;
+const FINAL_FACTOR = 3;
 
 /** What the robot knows: nothing but its commands, one sensor, all of them, or everything. */
 export type Equipment =
@@ -64,12 +65,11 @@ export async function worthOfSensors(
     ...fitted.map((sensor): Equipment => ({ kind: "one", sensor })),
     ...(fitted.length > 1 ? [{ kind: "all" } as const] : []),
   ];
-  const blind = await bench.shortList(withSensors(project, []));
   const tested: Omit<SensorRow, "worth">[] = [];
   for (const [i, equipment] of equipments.entries()) {
     options.onProgress?.((i + 1) / (equipments.length + 2), equipmentKey(equipment));
     const there = withSensors(project, sensorsOf(equipment, fitted));
-    tested.push({ equipment, ...(await bench.best(there, blind)) });
+    tested.push({ equipment, ...(await bench.best(there)) });
   }
   const known = await bench.perfect(withSensors(project, []));
   const summary = bestOfEach([known, ...tested.map((row) => row.summary)]);
@@ -107,6 +107,7 @@ class Workbench {
   private readonly pool: Pick<Pool, "run">;
   private readonly options: SensorWorthOptions;
   private readonly choosing: number;
+  private readonly shortLists = new Map<string, readonly string[]>();
 
   constructor(pool: Pick<Pool, "run">, options: SensorWorthOptions) {
     this.pool = pool;
@@ -114,20 +115,26 @@ class Workbench {
     this.choosing = Math.max(LEAST_CHOOSING, Math.ceil(CHOOSING_SHARE * options.trials));
   }
 
-  /** The blind routines that did best in the choosing trials. */
-  async shortList(project: Project): Promise<readonly Routine[]> {
-    const routines = await this.make(project, catalogueIds(project));
-    const ranked = await this.rank(project, routines);
-    return ranked.slice(0, SHORT_LIST);
+  /** Ids of the blind routines that did best in the choosing trials; sensors that change nothing of how they are driven share a list. */
+  private async shortList(project: Project): Promise<readonly string[]> {
+    const { sensors } = project.robot;
+    const steering = sensors.filter((sensor) => sensor.kind === "gyro" || sideOf(sensor) !== 0);
+    const key = JSON.stringify(steering);
+    const known = this.shortLists.get(key);
+    if (known !== undefined) return known;
+    const there = withSensors(project, steering);
+    const routines = await this.make(there, recipesOf(there).map(idOf));
+    const ranked = await this.rank(there, routines, this.choosing);
+    const list = ranked.slice(0, SHORT_LIST).map(({ id }) => id);
+    this.shortLists.set(key, list);
+    return list;
   }
 
   /** The best of the short list and of the routines that sense, on the trials that count. */
-  async best(
-    project: Project,
-    blind: readonly Routine[],
-  ): Promise<{ routine: string; summary: StressSummary }> {
-    const sensing = await this.make(project, sensingIds(project));
-    const [best] = await this.rank(project, [...blind, ...sensing]);
+  async best(project: Project): Promise<{ routine: string; summary: StressSummary }> {
+    const ids = [...(await this.shortList(project)), ...sensingIds(project)];
+    const routines = await this.make(project, ids);
+    const [best] = await this.rank(project, routines, FINAL_FACTOR * this.choosing);
     if (best === undefined) throw new Error("no routine has room in this project");
     const { seed, trials } = this.options;
     return { routine: best.id, summary: await this.stress(project, best, seed, trials, "stress") };
@@ -144,12 +151,16 @@ class Workbench {
     return made.filter((routine) => routine !== null);
   }
 
-  private async rank(project: Project, routines: readonly Routine[]): Promise<readonly Routine[]> {
+  private async rank(
+    project: Project,
+    routines: readonly Routine[],
+    trials: number,
+  ): Promise<readonly Routine[]> {
     // Other trials than those that count: the next seed's.
     const seed = this.options.seed + 1;
     const entries = await Promise.all(
       routines.map(async (routine) => {
-        const summary = await this.stress(project, routine, seed, this.choosing, "stress");
+        const summary = await this.stress(project, routine, seed, trials, "stress");
         const { successRate, meanDelivered, meanTimeS } = summary;
         return { id: routine.id, routine, successRate, meanDelivered, durationS: meanTimeS };
       }),
