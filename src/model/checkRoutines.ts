@@ -1,17 +1,23 @@
 import { issueTexts as t } from "../texts/english/issue.ts";
 import { hingedArms } from "./arms.ts";
 import type { Issue } from "./issue.ts";
-import type { Program, Step } from "./program.ts";
+import type { Step } from "./program.ts";
 import type { Robot } from "./robot.ts";
-import type { Move, Routine } from "./routine.ts";
+import type { Beside, Routine } from "./routine.ts";
+import { type Sensor, sideOf } from "./sensor.ts";
 
 /** What own routines ask of a robot that cannot do it. */
 export function checkRoutines(routines: readonly Routine[], robot: Robot): readonly Issue[] {
-  if (hingedArms(robot)) return [];
+  const swings = hingedArms(robot) !== null;
   return routines.flatMap(({ moves, program }, i) => {
     const path = `routines[${i}]`;
-    const places = [...armsMoves(moves, `${path}.moves`), ...armsSteps(program ?? [], `${path}.program`)];
-    return places.map(armsWithoutHinges);
+    return [...placed(moves, `${path}.moves`), ...placed(program ?? [], `${path}.program`)].flatMap(
+      ([step, at]) => {
+        if (step.kind === "arms") return swings ? [] : [armsWithoutHinges(at)];
+        const beside = "beside" in step ? step.beside : undefined;
+        return beside === undefined ? [] : besideNothing(beside, robot.sensors, at);
+      },
+    );
   });
 }
 
@@ -25,17 +31,19 @@ function armsWithoutHinges(path: string): Issue {
   };
 }
 
-function armsMoves(moves: readonly Move[], path: string): readonly string[] {
-  return moves.flatMap(({ kind }, i) => (kind === "arms" ? [`${path}[${i}]`] : []));
+function besideNothing({ sensor }: Beside, sensors: readonly Sensor[], at: string): readonly Issue[] {
+  if (sideOf(sensors[sensor]) !== 0) return [];
+  const path = `${at}.beside.sensor`;
+  const got = String(sensor + 1);
+  return [{ code: "no-side-sensor", path, message: t.noSideSensor, got, expected: t.sideSensor }];
 }
 
-function armsSteps(program: Program, path: string): readonly string[] {
-  return program.flatMap((step, i) => armsIn(step, `${path}[${i}]`));
-}
-
-function armsIn(step: Step, path: string): readonly string[] {
-  if (step.kind === "arms") return [path];
-  if (step.kind === "repeat") return armsSteps(step.steps, `${path}.steps`);
-  if (step.kind === "if") return [...armsSteps(step.yes, `${path}.yes`), ...armsSteps(step.no, `${path}.no`)];
-  return [];
+/** Every line with its place in the file, those of blocks too. */
+function placed(steps: readonly Step[], path: string): readonly (readonly [Step, string])[] {
+  return steps.flatMap((step, i): readonly (readonly [Step, string])[] => {
+    const at = `${path}[${i}]`;
+    if (step.kind === "repeat") return placed(step.steps, `${at}.steps`);
+    if (step.kind === "if") return [...placed(step.yes, `${at}.yes`), ...placed(step.no, `${at}.no`)];
+    return [[step, at]];
+  });
 }

@@ -30,3 +30,9 @@ export const NEARER_LIMITS = {
 } satisfies LimitTable;
 
 export const SHORT_LIMITS = { belowS: { min: 0, max: 3600, unit: "s" } } satisfies LimitTable;
+
+/** By what a move steers beside a wall. */
+export const BESIDE_LIMITS = {
+  sensor: NEARER_LIMITS.sensor,
+  readsMm: NEARER_LIMITS.thanMm,
+} satisfies LimitTable;

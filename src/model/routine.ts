@@ -6,7 +6,12 @@ import type { Program } from "./program.ts";
  */
 export type Move =
   /** Straight. */
-  | { readonly kind: "drive"; readonly distanceMm: number; readonly speedMmPerS: number }
+  | {
+      readonly kind: "drive";
+      readonly distanceMm: number;
+      readonly speedMmPerS: number;
+      readonly beside?: Beside;
+    }
   /** On the spot, about the axle midpoint. */
   | { readonly kind: "turn"; readonly angleRad: number; readonly rateRadPerS: number }
   /** The axle midpoint drives `distanceMm` along a circle while the heading changes by `angleRad`. */
@@ -22,10 +27,17 @@ export type Move =
       readonly distanceMm: number;
       readonly overrunMm: number;
       readonly speedMmPerS: number;
+      readonly beside?: Beside;
     }
   | { readonly kind: "wait"; readonly durationS: number }
   /** The arms' motor runs toward open or closed for so long while the robot stands; a robot whose arms do not move just stands. */
   | { readonly kind: "arms"; readonly to: ArmsEnd; readonly durationS: number };
+
+/** Keeps its distance from the wall beside it: steers on the way so that a distance sensor (its place in the robot's list) reads this. */
+export interface Beside {
+  readonly sensor: number;
+  readonly readsMm: number;
+}
 
 export type ArmsEnd = "open" | "closed";
 

@@ -1,3 +1,5 @@
+import { PI } from "./units.ts";
+
 /**
  * What a robot can sense. Every sensor reads the true world with error; the robot knows nothing else of it but its own
  * commands. Mounting: robot frame, x forward, y left, from the axle's middle; heading from straight ahead.
@@ -71,4 +73,15 @@ export function sensorOf<K extends SensorKind>(
   kind: K,
 ): Extract<Sensor, { readonly kind: K }> | undefined {
   return sensors.find((sensor): sensor is Extract<Sensor, { readonly kind: K }> => sensor.kind === kind);
+}
+
+/** A beam this far off square, or within its own half angle, still meets a wall beside the robot where it is nearest, rad. */
+const SQUARE_RAD = 0.09;
+
+/** To which side a sensor looks squarely at a wall beside the robot: 1 left, −1 right, 0 neither. */
+export function sideOf(sensor: Sensor | undefined): -1 | 0 | 1 {
+  if (sensor?.kind !== "distance") return 0;
+  const off = Math.max(SQUARE_RAD, sensor.beamHalfRad);
+  if (Math.abs(sensor.headingRad - PI / 2) <= off) return 1;
+  return Math.abs(sensor.headingRad + PI / 2) <= off ? -1 : 0;
 }

@@ -1,5 +1,5 @@
 import { degFromRad } from "./degrees.ts";
-import type { Move, Routine } from "./routine.ts";
+import type { Beside, Move, Routine } from "./routine.ts";
 import { programForFile } from "./serialiseProgram.ts";
 
 /** Own routines as they stand in a project file; see parseRoutines. */
@@ -17,7 +17,12 @@ export function routinesForFile(routines: readonly Routine[]) {
 export function moveForFile(move: Move) {
   switch (move.kind) {
     case "drive":
-      return { kind: move.kind, distanceMm: move.distanceMm, speedMmPerS: move.speedMmPerS };
+      return {
+        kind: move.kind,
+        distanceMm: move.distanceMm,
+        speedMmPerS: move.speedMmPerS,
+        ...besideForFile(move.beside),
+      };
     case "turn":
       return {
         kind: move.kind,
@@ -37,6 +42,7 @@ export function moveForFile(move: Move) {
         distanceMm: move.distanceMm,
         overrunMm: move.overrunMm,
         speedMmPerS: move.speedMmPerS,
+        ...besideForFile(move.beside),
       };
     case "wait":
       return { kind: move.kind, durationS: move.durationS };
@@ -45,4 +51,9 @@ export function moveForFile(move: Move) {
     default:
       return move satisfies never;
   }
+}
+
+/** Sensors are counted from 1 in files. */
+function besideForFile(beside: Beside | undefined) {
+  return beside && { beside: { sensor: beside.sensor + 1, readsMm: beside.readsMm } };
 }

@@ -32,18 +32,29 @@ export class PathTracer extends Trace {
     kappa: number,
     length: number,
   ): void {
-    const { pose, around } = this;
+    const { pose } = this;
     pose.x = x;
     pose.y = y;
     pose.c = c;
     pose.s = s;
     this.heading = heading;
-    pose.sigma = sigma;
-    pose.kappa = kappa;
     this.count = 0;
     this.touched = this.stalled = this.flush = this.handed = false;
     this.letGo();
-    let q = 0;
+    this.lay(0, sigma, kappa, length);
+  }
+
+  /** Goes on with the path planned so far at another curvature, up to `length` in all; nothing to do where it ended at a wall. */
+  extend(sigma: number, kappa: number, length: number): void {
+    if (!this.stalled) this.lay(this.stopQ, sigma, kappa, length);
+  }
+
+  /** Plans on from progress q, where the pose is. */
+  private lay(from: number, sigma: number, kappa: number, length: number): void {
+    const { pose, around } = this;
+    pose.sigma = sigma;
+    pose.kappa = kappa;
+    let q = from;
     while (q < length && this.count < MAX_PIECES - 1) {
       if (!this.handed) findTouch(around, pose, length - q, this.touch, null);
       const { touch } = this;

@@ -1,5 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { besideMoves } from "./beside.ts";
 import { makeSensing } from "./sensing.ts";
 import { SweepMaker } from "./sweepMaker.ts";
 
@@ -10,12 +11,14 @@ export class RoutineMaker {
 
   constructor(project: Project) {
     this.project = project;
-    this.sweeps = new SweepMaker(project);
+    this.sweeps = new SweepMaker(project, besideMoves);
   }
 
   /** @returns null for an id of no recipe, or where the zone has too little room for the pattern */
   make(id: string): Routine | null {
     if (this.sweeps.knows(id)) return this.sweeps.make(id);
-    return makeSensing(this.project, id, (project, blind) => new SweepMaker(project).make(blind));
+    return makeSensing(this.project, id, (project, blind) =>
+      new SweepMaker(project, besideMoves).make(blind),
+    );
   }
 }

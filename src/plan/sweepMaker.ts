@@ -15,17 +15,23 @@ import { type Scene, sceneOf } from "./scene.ts";
 /** Fewer pushes than this share of the wanted ones, and a variant does not count as its pattern any more. */
 const LEAST_SHARE = 0.5;
 
+/** The same moves as a robot's sensors let it drive them. */
+export type Finish = (project: Project, moves: readonly Move[]) => readonly Move[];
+
 /** Makes a project's blind routines one by one, by id; what they have in common is worked out once. */
 export class SweepMaker {
   private readonly project: Project;
+  private readonly finish: Finish | null;
   private readonly frames = new Map<boolean, Frame>();
   /** Where balls may lie. */
   private readonly places = new Map<Frame, readonly PointMm[]>();
   /** By frame and berth: many variants share one. */
   private readonly scenes = new Map<string, Scene>();
 
-  constructor(project: Project) {
+  /** @param finish changes what a robot's sensors let it do better; in the frame */
+  constructor(project: Project, finish: Finish | null = null) {
     this.project = project;
+    this.finish = finish;
   }
 
   knows(id: string): boolean {
@@ -46,7 +52,8 @@ export class SweepMaker {
     const planned = plannedMoves(scene, recipe, dials);
     if (planned === null) return null;
     const { leftOut } = planned;
-    const moves = gentleMoves(scene.project, planned.moves, this.placesIn(scene.frame));
+    const gentle = gentleMoves(scene.project, planned.moves, this.placesIn(scene.frame));
+    const moves = this.finish === null ? gentle : this.finish(scene.project, gentle);
     const honest = leftOut > 0 ? patternTexts.without(leftOut) : "";
     const label = listed(
       variant.label,

@@ -2,6 +2,7 @@ import type { Project } from "../model/project.ts";
 import { sensorOf } from "../model/sensor.ts";
 import { PI } from "../model/units.ts";
 import type { Pose } from "../motion/pose.ts";
+import { besideMoves } from "./beside.ts";
 import { RoutineBuilder } from "./builder.ts";
 import type { CornerCheck } from "./cornerCheck.ts";
 import { type Frame, movesFromFrame, poseInFrame, targetFrame } from "./frame.ts";
@@ -44,7 +45,7 @@ function alongSide(frame: Frame, scene: Scene, side: Side, from: Pose): CornerCh
   const ask = readAt(builder, side);
   if (ask === null) return null;
   const { timeS } = builder;
-  const there = movesFromFrame(frame, [...builder.moves]);
+  const there = movesFromFrame(frame, besideMoves(scene.project, [...builder.moves], from));
   const since = (move: number) => movesFromFrame(frame, builder.moves.slice(move));
   const at = builder.mark();
   const room = leftMm(builder.pose, side);

@@ -1,4 +1,4 @@
-import type { Move } from "../model/routine.ts";
+import type { Beside, Move } from "../model/routine.ts";
 import { moveTexts } from "../texts/english/move.ts";
 import { lengthText } from "../texts/lengths.ts";
 import { fixed } from "../texts/numbers.ts";
@@ -8,7 +8,7 @@ import { degreesWords } from "./lengthWords.ts";
 export function moveWords(move: Move): string {
   switch (move.kind) {
     case "drive":
-      return moveTexts.drive(move.distanceMm < 0, size(move.distanceMm));
+      return besideWords(moveTexts.drive(move.distanceMm < 0, size(move.distanceMm)), move.beside);
     case "turn":
       return moveTexts.turn(move.angleRad < 0, degreesWords(Math.abs(move.angleRad)));
     case "arc": {
@@ -16,7 +16,10 @@ export function moveWords(move: Move): string {
       return moveTexts.arc(angleRad < 0, degreesWords(Math.abs(angleRad)), size(distanceMm), distanceMm < 0);
     }
     case "toWall":
-      return moveTexts.toWall(move.distanceMm < 0, size(move.distanceMm), size(move.overrunMm));
+      return besideWords(
+        moveTexts.toWall(move.distanceMm < 0, size(move.distanceMm), size(move.overrunMm)),
+        move.beside,
+      );
     case "wait":
       return moveTexts.wait(fixed(move.durationS, 1));
     case "arms":
@@ -24,6 +27,11 @@ export function moveWords(move: Move): string {
     default:
       return move satisfies never;
   }
+}
+
+/** A way that keeps its distance from a wall says so. */
+function besideWords(way: string, beside: Beside | undefined): string {
+  return beside === undefined ? way : moveTexts.beside(way, beside.sensor + 1, size(beside.readsMm));
 }
 
 function size(lengthMm: number): string {

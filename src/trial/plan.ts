@@ -12,6 +12,7 @@ import type { Pose } from "../motion/pose.ts";
 import { surroundingsOf } from "../motion/surroundings.ts";
 import { motionOf, Walker } from "../motion/walker.ts";
 import { DriftDrawer } from "./drift.ts";
+import type { SideGuide } from "./guide.ts";
 import { GyroDrawer } from "./gyro.ts";
 import type { Pilot } from "./pilot.ts";
 import { PlacementDrawer } from "./placement.ts";
@@ -50,6 +51,8 @@ export interface TrialPlan {
   readonly pilot: Pilot | null;
   /** Steers by it; null: turns by the encoders. */
   readonly gyro: GyroDrawer | null;
+  /** Keeps the distance from walls in moves that say so; null: they are driven as they are commanded. */
+  readonly guide: SideGuide | null;
   /** Believed heading after each move of the list, for a robot that steers by a gyro; unwrapped. */
   readonly headings: readonly number[];
   /** Sides whose bumper tells at once that a drive to the wall is over. */
@@ -58,15 +61,18 @@ export interface TrialPlan {
   readonly byCorner: readonly TrialPlan[];
 }
 
-/**
- * All of a plan but the code that decides on the way, which lists of moves do without.
- * @param pilotOf makes what decides on the way in a project, null if nothing does
- */
+/** Makes what decides, and what steers by a wall, on the way in a project; null if nothing does. */
+export interface TrialParts {
+  readonly pilotOf: (project: Project) => Pilot | null;
+  readonly guideOf: (project: Project) => SideGuide | null;
+}
+
+/** All of a plan but the code that decides and steers on the way, which most lists of moves do without. */
 export function planTrial(
   project: Project,
   routine: Routine,
   options: TrialOptions,
-  pilotOf: (project: Project) => Pilot | null,
+  parts: TrialParts,
 ): TrialPlan {
   const { sensors } = project.robot;
   const drifts = options.drift ?? true;
@@ -89,11 +95,12 @@ export function planTrial(
     spread: options.spread ?? true,
     contactStepS: options.contactStepS ?? null,
     placement: options.placement ?? null,
-    pilot: pilotOf(project),
+    pilot: parts.pilotOf(project),
     gyro: gyro === undefined ? null : new GyroDrawer(gyro),
+    guide: drifts ? parts.guideOf(project) : null,
     headings: gyro === undefined || routine.program !== undefined ? [] : headingsOf(project, routine.moves),
     bumps: { front: bump("front"), back: bump("back") },
-    byCorner: corners.map((corner) => planTrial(withWedgeIn(project, corner), routine, options, pilotOf)),
+    byCorner: corners.map((corner) => planTrial(withWedgeIn(project, corner), routine, options, parts)),
   };
 }
 

@@ -25,7 +25,7 @@ import { isHome } from "./wedge.kernel.ts";
 
 /**
  * One run from placement to rest, in this worker's world.
- * A little over 300 lines: what is remembered of each ball, and the loop that changes it, share module-level arrays.
+ * Over 300 lines: what is remembered of each ball, and the loop that changes it, share module-level arrays.
  */
 
 /** Longest time given to balls to come to rest once the run is over, s: with c = 0.005 a ball at 600 mm/s stops in 12 s. */
@@ -194,16 +194,13 @@ function openMove(plan: TrialPlan, m: number, command: Move, t: number): void {
     const kept = command.kind === "toWall" ? believedBefore(plan, m) : wanted;
     plan.gyro.steer(robot.heading, kept, sigma, kappa, length, t + profile.durationS, real);
   }
-  plan.planner.plan(
-    robot.x,
-    robot.y,
-    robot.c,
-    robot.s,
-    robot.heading,
-    sigma,
-    kappa + real.kappaExtra,
-    length * real.scale,
-  );
+  const beside = plan.guide !== null && "beside" in command ? command.beside : undefined;
+  // Beside a wall the path begins with no length, and is laid by what the robot reads on the way.
+  const laid = beside === undefined ? length * real.scale : 0;
+  const { x, y, c, s, heading } = robot;
+  plan.planner.plan(x, y, c, s, heading, sigma, kappa + real.kappaExtra, laid);
+  if (beside !== undefined)
+    plan.guide!.lay(plan, beside, m, sigma, length, real, believedBefore(plan, m), t + profile.durationS);
 }
 
 /** Runs one trial to its end in this worker's world. `recorder`: null for none. */
@@ -219,6 +216,7 @@ export function run(
   loadBalls(plan, seed, index, placement);
   plan.drift.openTrial(seed, index);
   plan.gyro?.openTrial(seed, index, plan.drift.startHeading);
+  plan.guide?.openTrial(seed, index);
   placeRobot(plan);
   reset(plan, recorder);
   const { pilot } = plan;

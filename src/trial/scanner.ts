@@ -1,11 +1,12 @@
 import type { DistanceSensor } from "../model/sensor.ts";
 import type { PointMm, Zone } from "../model/zone.ts";
+import { faceDistance, facesOf } from "../motion/faces.kernel.ts";
 import type { PathTracer } from "../motion/path.kernel.ts";
 import type { Pose } from "../motion/pose.ts";
 import { cos, sin } from "../num/elementary.ts";
 import type { RandomStream } from "../num/stream.ts";
 import { bx, by } from "./balls.kernel.ts";
-import { ballDistance, faceDistance, facesOf } from "./beam.kernel.ts";
+import { ballDistance } from "./beam.kernel.ts";
 import { move, profile, progressAt } from "./clock.kernel.ts";
 import { CUT_SD } from "./drift.ts";
 

@@ -8,6 +8,8 @@ export const STREAMS = {
   senses: 5,
   gyro: 6,
   corner: 7,
+  /** Readings of a sensor that looks at a wall beside the robot, one after the other. */
+  beside: 8,
   /** Not of a trial: seeds that a search draws for itself. */
   search: 90,
   /** Move i of the routine draws from stream `moves + i`: the same move gets the same luck in every routine. */

@@ -6,7 +6,7 @@ import type { ListingLanguage } from "../../src/report/coder/listing.ts";
 
 /** A call of one of the functions the team writes. */
 function moveOfCall(name: string, args: readonly number[]): Move {
-  const [a = Number.NaN, b = Number.NaN, c = Number.NaN] = args;
+  const [a = Number.NaN, b = Number.NaN, c = Number.NaN, d = Number.NaN, e = Number.NaN] = args;
   switch (name) {
     case "drive":
       return { kind: "drive", distanceMm: a, speedMmPerS: b };
@@ -16,6 +16,12 @@ function moveOfCall(name: string, args: readonly number[]): Move {
       return { kind: "arc", distanceMm: a, angleRad: b * RAD_PER_DEG, speedMmPerS: c };
     case "drive_to_wall":
       return { kind: "toWall", distanceMm: a, overrunMm: b, speedMmPerS: c };
+    case "drive_beside":
+      return { kind: "drive", distanceMm: a, speedMmPerS: b, beside: { sensor: c - 1, readsMm: d } };
+    case "drive_to_wall_beside": {
+      const beside = { sensor: d - 1, readsMm: e };
+      return { kind: "toWall", distanceMm: a, overrunMm: b, speedMmPerS: c, beside };
+    }
     case "wait":
       return { kind: "wait", durationS: a };
     default:
@@ -68,10 +74,14 @@ function signed(word: string | undefined, number: string | undefined): number {
 
 function sentences(text: string): Move[] {
   const lines = [...text.matchAll(/^ *\d+\. (.*)$/gm)].map((match) => match[1]!);
-  return lines.map((line) => {
+  return lines.map((text) => {
+    const [, line = text, sensor, mm] =
+      /^(.*), keeping distance sensor (\d+) at ([0-9.]+) mm$/.exec(text) ?? [];
+    const beside =
+      sensor === undefined ? {} : { beside: { sensor: Number(sensor) - 1, readsMm: Number(mm) } };
     for (const [pattern, make] of SENTENCES) {
       const match = pattern.exec(line);
-      if (match) return make(match.slice(1));
+      if (match) return { ...make(match.slice(1)), ...beside } as Move;
     }
     throw new Error(`not understood: ${line}`);
   });
@@ -87,6 +97,8 @@ const PARAMS: Readonly<Record<string, readonly string[]>> = {
   turn: ["deg", "deg_per_s"],
   curve: ["mm", "deg", "mm_per_s"],
   drive_to_wall: ["mm", "extra_mm", "mm_per_s"],
+  drive_beside: ["mm", "mm_per_s", "by_sensor", "keep_mm"],
+  drive_to_wall_beside: ["mm", "extra_mm", "mm_per_s", "by_sensor", "keep_mm"],
   wait: ["s"],
 };
 

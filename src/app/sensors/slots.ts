@@ -1,16 +1,9 @@
 import type { Project } from "../../model/project.ts";
 import type { Sensor, SensorKind } from "../../model/sensor.ts";
 import { SENSOR_KINDS } from "../../model/sensor.ts";
-import {
-  SENSOR_PRESET_IDS,
-  SENSOR_PRESETS,
-  type SensorPresetId,
-  USUAL_NAMES,
-} from "../../model/sensorPresets.ts";
+import { SENSOR_PRESET_IDS, SENSOR_PRESETS, type SensorPresetId } from "../../model/sensorPresets.ts";
 import { sensorEntry } from "../../model/serialiseSensors.ts";
-import { PI } from "../../model/units.ts";
-import { reachOf } from "../../plan/reach.ts";
-import { usualFloorSensor, usualSensors } from "../../plan/usualSensors.ts";
+import { usualFloorSensor, usualSensors, usualSideSensor } from "../../plan/usualSensors.ts";
 import { type Form, valueAt, withValue } from "../project/form.ts";
 
 /** What a robot can carry, a switch each. */
@@ -59,9 +52,7 @@ export function usualFor(slot: Slot, project: Project): Sensor {
   const fits = (sensor: Sensor) => slotOf(sensor.kind, sensor.kind === "bump" ? sensor.side : "", 0) === slot;
   if (slot === "floor") return usualFloorSensor(project);
   if (slot !== "aside") return usual.find(fits) ?? SENSOR_PRESETS["rate-gyro"];
-  const eye = SENSOR_PRESETS["light-time-of-flight"];
-  const { leftMm } = reachOf(project.robot);
-  return { ...eye, name: USUAL_NAMES.left, acrossMm: leftMm, headingRad: PI / 2 };
+  return usualSideSensor();
 }
 
 /** The form with a sensor more. An eye ahead comes before other ones: routines look with the first of its kind. */

@@ -1,6 +1,7 @@
 import { degFromRad } from "../../model/degrees.ts";
 import type { Step } from "../../model/program.ts";
 import type { Drive } from "../../model/robot.ts";
+import type { Beside } from "../../model/routine.ts";
 import type { Corner } from "../../model/zone.ts";
 import type { FunctionName } from "./functions.ts";
 import { speedToSet } from "./speed.ts";
@@ -18,13 +19,17 @@ export type PlainStep = Exclude<Step, { readonly kind: "repeat" | "if" }>;
 export function callOf(drive: Drive, step: PlainStep): Call {
   switch (step.kind) {
     case "drive":
-      return { name: "drive", args: [step.distanceMm, speedToSet(drive, step)] };
+      return besideCall("drive", [step.distanceMm, speedToSet(drive, step)], step.beside);
     case "turn":
       return { name: "turn", args: [degFromRad(step.angleRad), degFromRad(speedToSet(drive, step))] };
     case "arc":
       return { name: "curve", args: [step.distanceMm, degFromRad(step.angleRad), speedToSet(drive, step)] };
     case "toWall":
-      return { name: "drive_to_wall", args: [step.distanceMm, step.overrunMm, speedToSet(drive, step)] };
+      return besideCall(
+        "drive_to_wall",
+        [step.distanceMm, step.overrunMm, speedToSet(drive, step)],
+        step.beside,
+      );
     case "wait":
       return { name: "wait", args: [step.durationS] };
     case "arms":
@@ -43,4 +48,14 @@ export function callOf(drive: Drive, step: PlainStep): Call {
     default:
       return step satisfies never;
   }
+}
+
+/** A straight way, or the same beside a wall; sensors are counted from 1. */
+function besideCall(
+  name: "drive" | "drive_to_wall",
+  args: readonly number[],
+  beside: Beside | undefined,
+): Call {
+  if (beside === undefined) return { name, args };
+  return { name: `${name}_beside`, args: [...args, beside.sensor + 1, beside.readsMm] };
 }

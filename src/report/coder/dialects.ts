@@ -68,5 +68,5 @@ export const C: Dialect = {
 };
 
 function typeOf(param: string): string {
-  return param === "corner" || param === "sensor" ? "int" : "double";
+  return ["corner", "sensor", "by_sensor"].includes(param) ? "int" : "double";
 }

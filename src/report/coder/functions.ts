@@ -12,7 +12,9 @@ export type Param =
   | "x_mm"
   | "y_mm"
   | "corner"
-  | "sensor";
+  | "sensor"
+  | "by_sensor"
+  | "keep_mm";
 
 interface TeamFunction {
   readonly params: readonly Param[];
@@ -24,6 +26,8 @@ export const FUNCTIONS = {
   turn: { params: ["deg", "deg_per_s"] },
   curve: { params: ["mm", "deg", "mm_per_s"] },
   drive_to_wall: { params: ["mm", "extra_mm", "mm_per_s"] },
+  drive_beside: { params: ["mm", "mm_per_s", "by_sensor", "keep_mm"] },
+  drive_to_wall_beside: { params: ["mm", "extra_mm", "mm_per_s", "by_sensor", "keep_mm"] },
   wait: { params: ["s"] },
   open_arms: { params: ["s"] },
   close_arms: { params: ["s"] },

@@ -15,6 +15,8 @@ import { type CoderLine, type CoderStep, type PlacedLine, placedLines, type Step
 
 /** Columns of the CSV file, units in their names; the call's numbers stand under the names of its params. */
 const ARGUMENTS = ["mm", "extra_mm", "deg", "mm_per_s", "deg_per_s", "s"] as const;
+/** More of them where ways keep their distance from a wall. */
+const BESIDE_ARGUMENTS = ["by_sensor", "keep_mm"] as const;
 /** The same for routines that decide: places, and the corner the wedge is taken to be in. */
 const ALL_ARGUMENTS = [...ARGUMENTS, "x_mm", "y_mm", "corner"] as const;
 
@@ -29,6 +31,8 @@ const DECIMALS: Readonly<Record<Param, number>> = {
   s: SECONDS_DECIMALS,
   corner: 0,
   sensor: 0,
+  by_sensor: 0,
+  keep_mm: MM_DECIMALS,
 };
 
 /** The text of one number of a call, rounded as its unit asks; of a corner, its name in the project file. */
@@ -88,28 +92,37 @@ export function stepRow({ number, words, wheels, durationS }: CoderStep, shown =
  */
 export function stepCsv({ steps, decides }: StepSheet): string {
   const wheels = ["left_wheel_deg", "right_wheel_deg", "wheel_deg_per_s", "seconds"];
+  const all = placedLines(steps);
+  const columns: readonly Param[] = [
+    ...(decides ? ALL_ARGUMENTS : ARGUMENTS),
+    ...(all.some(({ line }) => line.kind === "do" && isBeside(line)) ? BESIDE_ARGUMENTS : []),
+  ];
   const header = decides
-    ? ["step", "inside", "on", "do", ...ALL_ARGUMENTS, ...QUESTION_COLUMNS, ...wheels]
-    : ["step", "do", ...ARGUMENTS, ...wheels];
-  const lines = placedLines(steps).map((placed) => (decides ? decidingCells(placed) : plainCells(placed)));
+    ? ["step", "inside", "on", "do", ...columns, ...QUESTION_COLUMNS, ...wheels]
+    : ["step", "do", ...columns, ...wheels];
+  const lines = all.map((placed) => (decides ? decidingCells(placed, columns) : plainCells(placed, columns)));
   return [header, ...lines].map((cells) => cells.join(",")).join("\n");
 }
 
 const QUESTION_COLUMNS = ["at_most", "ask", "sensor", "less_than", "wanted"] as const;
 
-function plainCells({ line }: PlacedLine): readonly string[] {
+function isBeside({ call }: CoderStep): boolean {
+  return call.name === "drive_beside" || call.name === "drive_to_wall_beside";
+}
+
+function plainCells({ line }: PlacedLine, columns: readonly Param[]): readonly string[] {
   return line.kind === "do"
-    ? [String(line.number), line.call.name, ...argumentCells(line, ARGUMENTS), ...wheelCells(line)]
+    ? [String(line.number), line.call.name, ...argumentCells(line, columns), ...wheelCells(line)]
     : [];
 }
 
-function decidingCells({ line, inside, branch }: PlacedLine): readonly string[] {
+function decidingCells({ line, inside, branch }: PlacedLine, columns: readonly Param[]): readonly string[] {
   const place = [String(line.number), inside === 0 ? "" : String(inside), branch];
-  const none = ALL_ARGUMENTS.map(() => "");
+  const none = columns.map(() => "");
   switch (line.kind) {
     case "do":
       return [
-        ...[...place, line.call.name, ...argumentCells(line, ALL_ARGUMENTS)],
+        ...[...place, line.call.name, ...argumentCells(line, columns)],
         ...[...QUESTION_COLUMNS.map(() => ""), ...wheelCells(line)],
       ];
     case "repeat": {

@@ -20,12 +20,16 @@ export function stepWords({ name, args }: Call): string {
   switch (name) {
     case "drive":
       return t.drive(isNegative(a), mm(a), speed(b));
+    case "drive_beside":
+      return t.beside(t.drive(isNegative(a), mm(a), speed(b)), String(c), mm(d));
     case "turn":
       return t.turn(isNegative(a), deg(a), speed(b));
     case "curve":
       return t.curve(isNegative(b), deg(b), mm(a), isNegative(a), speed(c));
     case "drive_to_wall":
       return t.toWall(isNegative(a), mm(a), mm(b), speed(c));
+    case "drive_to_wall_beside":
+      return t.beside(t.toWall(isNegative(a), mm(a), mm(b), speed(c)), String(d), mm(e));
     case "wait":
       return t.wait(seconds(a));
     case "open_arms":

@@ -25,6 +25,10 @@ export const editMovesTexts = topic("editMoves", {
   itsMoves: "Its moves",
   openOne: "Open one to change it; the ends of its stretch can be dragged on the drawing.",
   armsTo: "Arms go",
+  besideWall: "Beside a wall",
+  noSensor: "As it was told",
+  bySensor: (sensor: number, name: string) => `By sensor ${sensor}: ${name}`,
+  keepsAt: "Keep its reading at",
   armsEnds: {
     open: "open",
     closed: "closed",

@@ -69,6 +69,9 @@ export const issueTexts = topic("issue", {
   noArms:
     "This move opens or closes arms, but the robot has none that swing: take the move out, or give the robot arms that swing.",
   armsMove: "a move of the arms",
+  noSideSensor:
+    "This move keeps its distance by a sensor that does not look to a side: take that out, or fit one that does.",
+  sideSensor: "a distance sensor that looks to a side",
   possibleMoves: "only moves that the robot can make",
   /** Stand for names that a file leaves out. */
   unnamed: { project: "Project", robot: "Robot", routine: "Own routine" },

@@ -20,6 +20,10 @@ export const listingTexts = topic("listing", {
     curve: "Drive a curve of this length (negative: backward) that turns the robot by deg; positive: left.",
     drive_to_wall:
       "Drive straight for mm + extra_mm. A wall stops the robot on the way: keep pushing for the time the whole way takes; with a bumper on that side, stop as soon as it is pressed.",
+    drive_beside:
+      "As drive, beside a wall: steer gently so that distance sensor by_sensor (counted from 1, in the order of the project file) reads keep_mm; pass over readings that jump (a ball, a gap), and on the last 100 mm only straighten up.",
+    drive_to_wall_beside:
+      "As drive_to_wall, beside another wall: until it touches the wall ahead, steer as drive_beside does.",
     wait: "Stand still.",
     open_arms: "Run the arms' motor outward for s while the robot stands still.",
     close_arms: "Run the arms' motor inward for s while the robot stands still.",

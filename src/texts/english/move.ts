@@ -8,6 +8,8 @@ export const moveTexts = topic("move", {
     `curve ${isRight ? "right" : "left"} ${angle} over ${length}${isBack ? ", backward" : ""}`,
   toWall: (isBack: boolean, length: string, overrun: string) =>
     `${isBack ? "back up" : "drive"} to the wall: ${length}, then push on ${overrun}`,
+  beside: (way: string, sensor: number, distance: string) =>
+    `${way}, keeping distance sensor ${sensor} at ${distance}`,
   wait: (seconds: string) => `wait ${seconds} s`,
   arms: (isOpening: boolean, seconds: string) => `${isOpening ? "open" : "close"} the arms: ${seconds} s`,
   scan: (isRight: boolean, angle: string) =>

@@ -28,7 +28,7 @@ export const sensorsTexts = topic("sensors", {
     },
     aside: {
       name: "Distance to the side",
-      use: "It tells how far the wall beside the robot is; routines of your own can ask it.",
+      use: "Beside a wall the robot keeps its distance by it, and so its way. Let it look out from the middle: right beside a wall it is too near to read.",
     },
     gyro: {
       name: "Gyro",

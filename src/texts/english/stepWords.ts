@@ -10,6 +10,8 @@ export const stepWordsTexts = topic("stepWords", {
     `curve ${isRight ? "right" : "left"} ${deg} deg over ${mm} mm ${isBack ? "backward" : "forward"} at ${speed} mm/s`,
   toWall: (isBack: boolean, mm: string, overrun: string, speed: string) =>
     `drive ${isBack ? "backward" : "forward"} to the wall ${mm} mm and push on ${overrun} mm at ${speed} mm/s`,
+  beside: (way: string, sensor: string, mm: string) =>
+    `${way}, keeping distance sensor ${sensor} at ${mm} mm`,
   wait: (seconds: string) => `wait ${seconds} s`,
   openArms: (seconds: string) => `open the arms ${seconds} s`,
   closeArms: (seconds: string) => `close the arms ${seconds} s`,

@@ -24,6 +24,10 @@ export const editMovesTexts: Catalogue["editMoves"] = {
   itsMoves: "Ihre Züge",
   openOne: "Öffnet einen, um ihn zu ändern; die Enden seiner Strecke lassen sich in der Zeichnung ziehen.",
   armsTo: "Arme gehen",
+  besideWall: "Neben einer Wand",
+  noSensor: "Wie befohlen",
+  bySensor: (sensor, name) => `Mit Sensor ${sensor}: ${name}`,
+  keepsAt: "Auf diesem Wert halten",
   armsEnds: {
     open: "auf",
     closed: "zu",

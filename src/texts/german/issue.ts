@@ -69,6 +69,9 @@ export const issueTexts: Catalogue["issue"] = {
   noArms:
     "Dieser Zug öffnet oder schließt Arme, aber der Roboter hat keine, die schwenken: Nehmt den Zug heraus oder gebt dem Roboter schwenkbare Arme.",
   armsMove: "ein Zug der Arme",
+  noSideSensor:
+    "Dieser Zug hält Abstand mit einem Sensor, der nicht zur Seite schaut: Nehmt das heraus oder baut einen ein, der es tut.",
+  sideSensor: "ein Abstandssensor, der zur Seite schaut",
   possibleMoves: "nur Züge, die der Roboter machen kann",
   unnamed: { project: "Projekt", robot: "Roboter", routine: "Eigene Routine" },
 };

@@ -21,6 +21,10 @@ export const listingTexts: Catalogue["listing"] = {
       "Einen Bogen dieser Länge fahren (negativ: rückwärts), auf dem sich der Roboter um deg dreht; positiv: nach links.",
     drive_to_wall:
       "Geradeaus fahren, mm + extra_mm weit. Unterwegs hält eine Wand den Roboter auf: weiterdrücken, bis die Zeit für die ganze Strecke um ist; mit Tastschalter auf dieser Seite aufhören, sobald er gedrückt ist.",
+    drive_beside:
+      "Wie drive, an einer Wand entlang: sanft so lenken, dass Abstandssensor by_sensor (gezählt ab 1, in der Reihenfolge der Projektdatei) keep_mm misst; Werte, die springen (ein Ball, eine Lücke), übergehen und auf den letzten 100 mm nur noch gerade ausrichten.",
+    drive_to_wall_beside:
+      "Wie drive_to_wall, an einer anderen Wand entlang: lenken wie drive_beside, bis die Wand vor ihm berührt ist.",
     wait: "Stehen bleiben.",
     open_arms: "Den Motor der Arme s Sekunden lang nach außen laufen lassen, während der Roboter steht.",
     close_arms: "Den Motor der Arme s Sekunden lang nach innen laufen lassen, während der Roboter steht.",

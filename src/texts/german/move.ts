@@ -7,6 +7,7 @@ export const moveTexts: Catalogue["move"] = {
     `Bogen nach ${isRight ? "rechts" : "links"}, ${angle} auf ${length}${isBack ? ", rückwärts" : ""}`,
   toWall: (isBack, length, overrun) =>
     `${isBack ? "zurück" : "vor"} bis zur Wand: ${length}, dann ${overrun} weiterdrücken`,
+  beside: (way, sensor, distance) => `${way}, dabei Abstandssensor ${sensor} auf ${distance} halten`,
   wait: (seconds) => `${seconds} s warten`,
   arms: (isOpening, seconds) => `Arme ${isOpening ? "öffnen" : "schließen"}: ${seconds} s`,
   scan: (isRight, angle) =>

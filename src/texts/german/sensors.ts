@@ -24,7 +24,7 @@ export const sensorsTexts: Catalogue["sensors"] = {
     },
     aside: {
       name: "Abstand zur Seite",
-      use: "Er sagt, wie weit die Wand neben dem Roboter ist; eigene Routinen können ihn fragen.",
+      use: "Mit ihm hält der Roboter an einer Wand seinen Abstand und damit seinen Weg. Lasst ihn aus der Mitte schauen: Direkt an der Wand ist sie ihm zu nah.",
     },
     gyro: {
       name: "Kreisel",

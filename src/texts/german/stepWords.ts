@@ -10,6 +10,7 @@ export const stepWordsTexts: Catalogue["stepWords"] = {
     `Bogen nach ${side(isRight)}, ${deg} Grad auf ${mm} mm ${way(isBack)} mit ${speed} mm/s`,
   toWall: (isBack, mm, overrun, speed) =>
     `${way(isBack)} bis zur Wand: ${mm} mm, dann ${overrun} mm weiterdrücken, mit ${speed} mm/s`,
+  beside: (way, sensor, mm) => `${way}, dabei Abstandssensor ${sensor} auf ${mm} mm halten`,
   wait: (seconds) => `${seconds} s warten`,
   openArms: (seconds) => `Arme öffnen: ${seconds} s`,
   closeArms: (seconds) => `Arme schließen: ${seconds} s`,

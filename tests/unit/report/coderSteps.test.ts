@@ -42,6 +42,10 @@ function hall(drift = PLAIN_ROBOT.drift): Project {
   });
 }
 
+function besideOf(move: Move) {
+  return "beside" in move ? move.beside : undefined;
+}
+
 /** Greatest distance between two courses at the ends of their moves. */
 function apartMm(project: Project, a: readonly Move[], b: readonly Move[]): number {
   expect(b).toHaveLength(a.length);
@@ -53,11 +57,22 @@ function apartMm(project: Project, a: readonly Move[], b: readonly Move[]): numb
   return most;
 }
 
+/** Ways beside a wall, by sensors 2 and 1. */
+const BESIDE: readonly Move[] = [
+  { kind: "drive", distanceMm: 600, speedMmPerS: 200, beside: { sensor: 1, readsMm: 132.6 } },
+  { kind: "drive", distanceMm: -800 / 7, speedMmPerS: 30, beside: { sensor: 0, readsMm: 90 } },
+  {
+    ...{ kind: "toWall", distanceMm: 500, overrunMm: 40, speedMmPerS: 120 },
+    beside: { sensor: 1, readsMm: 77.5 },
+  },
+];
+
 const usual = shippedProject();
 const made = generateRoutines(usual);
 const longest = [...made].sort((a, b) => b.moves.length - a.moves.length)[0]!;
 const cases: readonly (readonly [string, Project, Routine])[] = [
   ["every kind of move", hall(), routineOf(EVERY_KIND)],
+  ["ways beside a wall", hall(), routineOf(BESIDE)],
   ["the longest routine of the usual zone", usual, longest],
   ["a fan of the usual zone", usual, made.find(({ id }) => id.startsWith("fan"))!],
 ];
@@ -68,11 +83,13 @@ describe.each(cases)("%s, written out and read again", (_, project, routine) => 
   it.each(["python", "c", "pseudo"] as const)("gives the same path as %s", (language) => {
     const moves = movesOfListing(listing(sheet, language), language);
     expect(apartMm(project, routine.moves, moves)).toBeLessThan(PATH_MM);
+    expect(moves.map(besideOf)).toEqual(routine.moves.map(besideOf));
   });
 
   it("gives the same path and time as CSV and JSON", () => {
     const moves = movesOfCsv(stepCsv(sheet));
     expect(apartMm(project, routine.moves, moves)).toBeLessThan(PATH_MM);
+    expect(moves.map(besideOf)).toEqual(routine.moves.map(besideOf));
     expect(routineDurationS(project.robot.drive, moves)).toBeCloseTo(sheet.durationS!, 1);
     const json = JSON.parse(JSON.stringify(stepJson(sheet))) as {
       steps: { call: keyof typeof FUNCTIONS; args: Record<string, number> }[];

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Program } from "../../../src/model/program.ts";
 import type { Zone } from "../../../src/model/zone.ts";
-import { faceDistance, facesOf } from "../../../src/trial/beam.kernel.ts";
+import { faceDistance, facesOf } from "../../../src/motion/faces.kernel.ts";
 import { compileTrial } from "../../../src/trial/compile.ts";
 import { runTrial } from "../../../src/trial/run.ts";
 import { PLAIN_ROBOT, sceneProject } from "../../support/scene.ts";

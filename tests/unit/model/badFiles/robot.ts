@@ -60,6 +60,16 @@ export const ROBOT: readonly BadFile[] = [
     const steps = [{ kind: "if", when: { ask: "seen" }, yes: [], no }];
     f.routines = [{ id: "own-1", moves: [], program: [{ kind: "repeat", atMost: 2, steps }] }];
   }),
+  bad("no-side-sensor", "routines[0].moves[0].beside.sensor", "a way beside a wall without a sensor", (f) => {
+    const beside = { sensor: 2, readsMm: 120 };
+    f.routines = [{ id: "own-1", moves: [{ kind: "drive", distanceMm: 300, speedMmPerS: 100, beside }] }];
+  }),
+  bad("no-side-sensor", "routines[0].program[0].yes[0].beside.sensor", "one that looks ahead", (f) => {
+    f.robot.sensors = [{ preset: "light-time-of-flight" }];
+    const way = { kind: "toWall", distanceMm: 300, overrunMm: 40, speedMmPerS: 100 };
+    const yes = [{ ...way, beside: { sensor: 1, readsMm: 120 } }];
+    f.routines = [{ id: "own-1", moves: [], program: [{ kind: "if", when: { ask: "seen" }, yes, no: [] }] }];
+  }),
   bad(
     "scoop-too-thick",
     "robot.shape.sideThicknessMm",
