@@ -114,6 +114,20 @@ export interface Drift {
   };
 }
 
+/** A robot that does exactly what it is told. */
+export const NO_DRIFT: Drift = {
+  systematic: {
+    distanceScaleMean: 0,
+    distanceScaleSd: 0,
+    turnScaleMean: 0,
+    turnScaleSd: 0,
+    curvatureMeanRadPerMm: 0,
+    curvatureSdRadPerMm: 0,
+  },
+  random: { distanceSdFrac: 0, turnSdFrac: 0, turnSdRad: 0, curvatureSdRadPerMm: 0 },
+  start: { positionSdMm: 0, headingSdRad: 0 },
+};
+
 /** Where the robot stands when the routine starts, relative to the doorway: `alongMm` from its centre (toward growing x or y), origin `insetMm` inside the wall line, heading from the inward normal. */
 export interface Entry {
   readonly alongMm: number;

@@ -1,4 +1,5 @@
 import type { Project } from "../model/project.ts";
+import { NO_DRIFT } from "../model/robot.ts";
 import type { PointMm } from "../model/zone.ts";
 
 /** The same project with the balls laid where they are told, in every trial. */
@@ -11,20 +12,6 @@ export function withoutDrift(project: Project): Project {
   return {
     ...project,
     spread: { frictionFrac: 0, rollingResistanceFrac: 0, restitution: 0 },
-    robot: {
-      ...project.robot,
-      drift: {
-        systematic: {
-          distanceScaleMean: 0,
-          distanceScaleSd: 0,
-          turnScaleMean: 0,
-          turnScaleSd: 0,
-          curvatureMeanRadPerMm: 0,
-          curvatureSdRadPerMm: 0,
-        },
-        random: { distanceSdFrac: 0, turnSdFrac: 0, turnSdRad: 0, curvatureSdRadPerMm: 0 },
-        start: { positionSdMm: 0, headingSdRad: 0 },
-      },
-    },
+    robot: { ...project.robot, drift: NO_DRIFT },
   };
 }

@@ -1,6 +1,6 @@
 import type { BallKind } from "../../src/model/ball.ts";
 import type { Project } from "../../src/model/project.ts";
-import type { Robot } from "../../src/model/robot.ts";
+import { NO_DRIFT, type Robot } from "../../src/model/robot.ts";
 import type { Move, Routine } from "../../src/model/routine.ts";
 import type { Wedge, Zone } from "../../src/model/zone.ts";
 import { bx, by, energyOf, settleMode, sx, sy, vx, vy } from "../../src/trial/balls.kernel.ts";
@@ -58,18 +58,7 @@ export const PLAIN_ROBOT: Robot = {
     tractionCoeff: 0.7,
     lateralFrictionCoeff: 0.6,
   },
-  drift: {
-    systematic: {
-      distanceScaleMean: 0,
-      distanceScaleSd: 0,
-      turnScaleMean: 0,
-      turnScaleSd: 0,
-      curvatureMeanRadPerMm: 0,
-      curvatureSdRadPerMm: 0,
-    },
-    random: { distanceSdFrac: 0, turnSdFrac: 0, turnSdRad: 0, curvatureSdRadPerMm: 0 },
-    start: { positionSdMm: 0, headingSdRad: 0 },
-  },
+  drift: NO_DRIFT,
   entry: { alongMm: 0, insetMm: 60, headingRad: 0 },
   sensors: [],
 };

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { checkProject } from "../../src/model/check.ts";
 import { BALL_PRESETS, PRESET_IDS } from "../../src/model/presets.ts";
 import type { Project } from "../../src/model/project.ts";
-import type { Robot } from "../../src/model/robot.ts";
 import type { Move } from "../../src/model/routine.ts";
 import type { Corner, Wall, Wedge } from "../../src/model/zone.ts";
 import { SHIPPED, shippedProject } from "./projectFiles.ts";
@@ -43,21 +42,6 @@ const balls = fc.array(fc.record({ kind, count: fc.integer({ min: 1, max: 3 }), 
   minLength: 1,
   maxLength: 3,
 });
-
-const LIMP: Robot["drift"] = {
-  systematic: {
-    distanceScaleMean: 0,
-    distanceScaleSd: 0,
-    turnScaleMean: 0,
-    turnScaleSd: 0,
-    curvatureMeanRadPerMm: 0,
-    curvatureSdRadPerMm: 0,
-  },
-  random: { distanceSdFrac: 0, turnSdFrac: 0, turnSdRad: 0, curvatureSdRadPerMm: 0 },
-  start: { positionSdMm: 0, headingSdRad: 0 },
-};
-
-export const NO_DRIFT = LIMP;
 
 /** Robots that sense have laws of their own (tests/property/sensing). */
 const BLIND = SHIPPED.filter((name) => shippedProject(name).robot.sensors.length === 0);
