@@ -38,6 +38,10 @@ export function fixChart(fixes: readonly Fix[], widthPx = FULL_PX): Drawing {
       : textAt(0, topPx + TEXT_PX - 1, fitted(fix.title, widthPx), "start");
     return [title, ...barOf(fix, isBeside ? topPx : topPx + LINE_PX, x.at)];
   });
+  // A title above its bar is not crossed by the lines of the scale.
+  const spans: readonly (readonly [number, number])[] = isBeside
+    ? [[TOP_PX - 6, foot]]
+    : fixes.map((_, i) => [TOP_PX + i * rowPx + LINE_PX - 3, TOP_PX + (i + 1) * rowPx - 3]);
   const counted = linesOf(t.fixAxis, widthPx);
   const told = fixes.map(
     (fix) =>
@@ -50,13 +54,15 @@ export function fixChart(fixes: readonly Fix[], widthPx = FULL_PX): Drawing {
     description: fixes.length === 0 ? t.noFixes : `${told.join("; ")}.`,
     shapes: [
       ...x.ticks.flatMap((tick): Shape[] => [
-        lineOf(
-          [
-            [x.at(tick), TOP_PX - 6],
-            [x.at(tick), foot],
-          ],
-          tick === 0 ? "strong" : "faint",
-          tick === 0 ? 1.5 : 1,
+        ...spans.map(([fromPx, toPx]) =>
+          lineOf(
+            [
+              [x.at(tick), fromPx],
+              [x.at(tick), toPx],
+            ],
+            tick === 0 ? "strong" : "faint",
+            tick === 0 ? 1.5 : 1,
+          ),
         ),
         textAt(x.at(tick), foot + 16, signed(tick), "middle", "soft"),
       ]),
