@@ -60,7 +60,9 @@ export function whyPart(facts: SheetFacts, { pages, audience }: SheetChoice): st
   const heads = [t.heads.routine, t.heads.rate, t.heads.range, t.heads.takes].map(
     (head) => `<th>${head}</th>`,
   );
-  return `<p>${escaped(words)}</p><table><thead><tr>${heads.join("")}</tr></thead><tbody>${row(t.thisOne(routine.label), summary.successRate, takes(durationS, routine.program !== undefined))}${shown.map((each) => row(each.label, each.successRate, takes(each.durationS, each.decides))).join("")}</tbody></table>${more}`;
+  const better = alternatives.find(({ successRate }) => successRate.low > summary.successRate.high);
+  const beaten = better === undefined ? "" : `<p>${escaped(t.beaten(better.label))}</p>`;
+  return `<p>${escaped(words)}</p>${beaten}<table><thead><tr>${heads.join("")}</tr></thead><tbody>${row(t.thisOne(routine.label), summary.successRate, takes(durationS, routine.program !== undefined))}${shown.map((each) => row(each.label, each.successRate, takes(each.durationS, each.decides))).join("")}</tbody></table>${more}`;
 }
 
 function takes(seconds: number, decides: boolean): string {

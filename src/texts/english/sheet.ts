@@ -37,6 +37,8 @@ export const sheetTexts = topic("sheet", {
     "These were tried on the same placements of the balls, with the same luck. Where the ranges overlap widely the order may be chance.",
   comparedSimply:
     "We let every way of driving search the same places: same balls, same luck. Where the ranges overlap widely, the order may be chance.",
+  beaten: (label: string) =>
+    `One way brought every ball home more often than ours, by more than chance: ${label}. Why we drive ours all the same stands with our decisions.`,
   others: (count: number) => `${count} other patterns did no better than these.`,
   heads: { routine: "routine", rate: "every ball home in", range: "range", takes: "takes" },
   /** Under that heading. */

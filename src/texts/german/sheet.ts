@@ -36,6 +36,8 @@ export const sheetTexts: Catalogue["sheet"] = {
     "Alle wurden mit denselben Bällen und demselben Glück probiert. Wo sich die Spannen weit überlappen, kann die Reihenfolge Zufall sein.",
   comparedSimply:
     "Wir haben jede Art zu fahren an denselben Stellen suchen lassen: dieselben Bälle, dasselbe Glück. Wo sich die Spannen weit überlappen, kann die Reihenfolge Zufall sein.",
+  beaten: (label) =>
+    `Eine Art zu fahren brachte öfter alle Bälle ins Ziel als unsere, und zwar nicht durch Zufall: ${label}. Warum wir trotzdem unsere fahren, steht bei unseren Entscheidungen.`,
   others: (count) =>
     count === 1
       ? "Ein anderes Muster war nicht besser als diese."

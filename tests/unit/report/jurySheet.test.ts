@@ -43,6 +43,23 @@ describe("the sheet of a routine that decides as it goes", () => {
   });
 });
 
+describe("the sheet of a routine that is beaten", () => {
+  const told = "more often than ours";
+
+  it("says so where the ranges leave no doubt, and not where they overlap", () => {
+    expect(jurySheet(list, USUAL_SHEET)).not.toContain(told);
+    const { evidence } = list;
+    const [first, ...others] = evidence.alternatives;
+    const sure = { value: 0.97, low: evidence.summary.successRate.high + 0.001, high: 1, trials: 60 };
+    const withBetter = { ...evidence, alternatives: [{ ...first!, successRate: sure }, ...others] };
+    const html = jurySheet({ ...list, evidence: withBetter }, USUAL_SHEET);
+    expect(html).toContain(`${told}, by more than chance: ${first!.label}.`);
+    const unsure = { ...sure, low: evidence.summary.successRate.high - 0.001 };
+    const withLike = { ...evidence, alternatives: [{ ...first!, successRate: unsure }, ...others] };
+    expect(jurySheet({ ...list, evidence: withLike }, USUAL_SHEET)).not.toContain(told);
+  });
+});
+
 describe("the map of losses on the sheet", () => {
   const { map, balls, trials } = list.evidence.failings;
 
