@@ -17,6 +17,7 @@ import {
 } from "./balls.kernel.ts";
 import { move, profile, progressAt } from "./clock.kernel.ts";
 import type { Recording, RunEvent } from "./recording.ts";
+import { robot } from "./robot.kernel.ts";
 
 /** Collects a run while it happens; costs nothing when no run is recorded. */
 export class Recorder {
@@ -50,6 +51,9 @@ export class Recorder {
     this.moveStartS.push(startS);
     const first = this.pieces.length / PIECE;
     for (let k = 0; k < move.count * PIECE; k++) this.pieces.push(at(move.pieces, k));
+    // Nothing has moved yet: it stands, and whoever plays this back must know where.
+    const stands = this.pieces.length === 0;
+    if (stands) this.pieces.push(0, 0, robot.x, robot.y, robot.c, robot.s, robot.heading, 0, 0, 0);
     this.moves.push(
       move.scale,
       profile.distance,
@@ -58,7 +62,7 @@ export class Recorder {
       profile.durationS,
       move.stopQ,
       first,
-      move.count,
+      stands ? 1 : move.count,
     );
     this.arms?.push(arms.angle, arms.angle, this.swingRate);
   }
