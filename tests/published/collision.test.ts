@@ -45,6 +45,9 @@ describe("two equal balls, elastic, one at rest", () => {
     expect(Math.atan2(cue!.vy, cue!.vx) / DEGREE).toBeCloseTo(30, 4);
     expect(Math.hypot(cue!.vx, cue!.vy) / 1000).toBeCloseTo(3.464, 3);
     expect(Math.hypot(target!.vx, target!.vy) / 1000).toBeCloseTo(2, 3);
+    const squares = [cue!, target!].map(({ vx, vy }) => (vx * vx + vy * vy) / 1e6);
+    expect(squares[0]).toBeCloseTo(12, 4);
+    expect(squares[1]).toBeCloseTo(4, 4);
   });
 
   // cos θ = v₁'/v₀. Problem of physicsforums 389042 (2.9 → 1 m/s: 69.83°); also 4.3 → 2 m/s: 62.28°; results derived.
@@ -100,6 +103,18 @@ describe("a rolling ball", () => {
     expect(cue!.vx / 800).toBeCloseTo(0.2857, 4);
     expect(cue!.sx).toBe(cue!.vx);
     expect(target!.vx / 800).toBeCloseTo(0.7143, 4);
+  });
+
+  // Any mechanics text (jiskha 1175011721): k 2/5 of a solid sphere, 2/3 of a thin shell, so that it has 7/10 and 5/6 of m·v². references.md 1.15.
+  it.each([
+    ["solid", 7 / 10],
+    ["hollow", 5 / 6],
+  ] as const)("%s, has the energy %f m·v²", (build, share) => {
+    const [ball] = letRoll(
+      { balls: [{ x: 400, y: 500, vx: 300, kind: { build, rollingResistance: 0 } }] },
+      0.1,
+    );
+    expect(ball!.energy / 300 ** 2).toBeCloseTo(share, 9);
   });
 
   // −(e−k)/(1+k) of its speed off a frictionless wall, once it rolls again: angular momentum about the floor (classic 3/7), derived.

@@ -119,4 +119,44 @@ describe("drift", () => {
       expect((sign * (end.yMm - MIDDLE)) / 1000).toBeCloseTo(0.2702, 4);
     }
   });
+
+  // The same for a right wheel 0.5 % too large: x −0.1702 m clockwise, 0.2313 m the other way (reproduced exactly). P9.8.
+  it("of a right wheel 0.5 % too large returns at −0.1702 and 0.2313 m", () => {
+    const { systematic } = PLAIN_ROBOT.drift;
+    // Of wheels of 1 and 1.005, 0.2 m apart: mean 1.0025 in length and turn, and 0.005/1.0025 over the gauge of curvature.
+    const mean = 1.0025;
+    const curvature = 0.005 / mean / 200;
+    const drift = {
+      ...PLAIN_ROBOT.drift,
+      systematic: {
+        ...systematic,
+        distanceScaleMean: mean - 1,
+        turnScaleMean: mean - 1,
+        curvatureMeanRadPerMm: curvature,
+      },
+    };
+    const endX = (sign: 1 | -1, corner: Move): number => {
+      const moves = square(sign).map((move) => (move.kind === "turn" ? corner : move));
+      const { recording } = recordTrial(compileTrial(hall(0, {}, drift), routineOf(moves)), 0, 0);
+      return (robotAt(recording, recording.durationS).xMm - MIDDLE) / 1000;
+    };
+    for (const [sign, published] of [
+      [-1, -0.1702],
+      [1, 0.2313],
+    ] as const) {
+      // Such wheels carry the axle's middle along by 0.0025·π/4 of the gauge in each quarter turn: an arc that short instead,
+      // commanded so that with its own drift it turns by 1.0025 of a quarter.
+      const alongMm = 0.0025 * (Math.PI / 4) * 200;
+      const corner: Move = {
+        kind: "arc",
+        distanceMm: (sign * alongMm) / mean,
+        angleRad: (sign * ((Math.PI / 2) * mean - curvature * alongMm)) / mean ** 2,
+        speedMmPerS: 10,
+      };
+      expect(endX(sign, corner)).toBeCloseTo(published, 4);
+      // The model's robot turns about the axle's middle itself, which puts it 0.1 mm off here.
+      const onTheSpot: Move = { kind: "turn", angleRad: (sign * Math.PI) / 2, rateRadPerS: 1 };
+      expect(Math.abs(endX(sign, onTheSpot) - published)).toBeLessThan(1.5e-4);
+    }
+  });
 });

@@ -78,6 +78,13 @@ describe("a plate at 0.25 m/s that hits a ball at rest", () => {
     expect((most - leadAt(rollingS)) / 1000).toBeCloseTo(0.0042517, 7);
   });
 
+  // Derived: t = 2(u₁−v)/a after it began to roll the lead is back at what it was then, and the plate has gone on by D = 2v(u₁−v)/a = 0.119048 m.
+  it("has gained that back when it has gone on by 0.119048 m", () => {
+    const backS = firstTime(rollingS + 0.4, 0.1, (t) => leadAt(t) < leadAt(rollingS));
+    const way = robotAt(recording, backS).xMm - robotAt(recording, rollingS).xMm;
+    expect(way / 1000).toBeCloseTo(0.119048, 6);
+  });
+
   // Derived, second implementation: lead 0.0133142 − 0.25·0.0388331 m when it begins to roll, gained on at 0.0357143 m/s, lost at 0.15 m/s²: met again 0.561775 s later.
   it("comes up with it again 0.561775 s after that", () => {
     const againS = firstTime(rollingS + 0.5, 0.06176, (t) => leadAt(t) < 0.002);

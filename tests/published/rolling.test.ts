@@ -43,6 +43,14 @@ describe("a ball that rolls out on the level", () => {
     expect(Math.abs(distanceM / 0.3048 / feet - 1)).toBeLessThan(0.00005 / rollingResistance);
   });
 
+  // The same reading of 10 ft: a = v²/(2S) = 0.5494 m/s², and 0.0784 in the lever arm form for a solid ball (derived). references.md 2.7.
+  it("slows by 0.5494 m/s² where it runs 10 ft", () => {
+    const rollingResistance = 0.0784 / (1 + inertiaFactor({ ...PLAIN_BALL, ...SOLID }));
+    const { distanceM, timeS } = stopOf({ ...SOLID, rollingResistance }, 1830);
+    expect(1.83 / timeS).toBeCloseTo(0.5494, 3);
+    expect(distanceM / 0.3048).toBeCloseTo(10, 2);
+  });
+
   // oxfordcroquet.com (Plummer; Nel): a lawn of speed 12 takes 12 s to roll 35 yd; a = 0.4445 m/s², c = 0.0453.
   it("takes 12 s for 35 yd where a = 0.4445 m/s²", () => {
     const { distanceM, timeS } = stopOf({ ...SOLID, rollingResistance: 0.4445 / 9.81 }, 0.4445 * 12 * 1000);

@@ -26,7 +26,10 @@ describe("a trapezoidal speed profile", () => {
 
   // tech-champion.com: unequal slopes, V_p = √(2abD/(a+b)); with a = b that is √(a·D). D 100, a 2, b 4 gives 16.330: b = a = 8/3 has the same peak.
   it("peaks where slopes of 2 and 4 would over a distance of 100", () => {
-    expect(new Trapezoid().set(100, 1000, 8 / 3).peak).toBeCloseTo(16.33, 3);
+    const profile = new Trapezoid().set(100, 1000, 8 / 3);
+    expect(profile.peak).toBeCloseTo(16.33, 3);
+    // 8.165 s up and 4.082 s down.
+    expect(profile.durationS).toBeCloseTo(8.165 + 4.082, 3);
   });
 
   it("covers its distance: the speeds add up to it, and time and distance are each other's inverse", () => {

@@ -1,0 +1,64 @@
+import { describe, expect, it } from "vitest";
+import type { Move } from "../../src/model/routine.ts";
+import { SENSOR_PRESETS } from "../../src/model/sensorPresets.ts";
+import { Moments } from "../../src/num/moments.ts";
+import { faceDistance } from "../../src/trial/beam.kernel.ts";
+import { compileTrial } from "../../src/trial/compile.ts";
+import { robotAt } from "../../src/trial/playback.ts";
+import { recordTrial } from "../../src/trial/run.ts";
+import { routineOf } from "../support/scene.ts";
+import { sensingProject } from "../support/sensingScene.ts";
+
+const DEGREE = Math.PI / 180;
+
+describe("the beam of a distance sensor", () => {
+  // Siegwart & Nourbakhsh, Introduction to Autonomous Mobile Robots, p. 106 (opening 20° to 40°); width at 0.5 m by elementary geometry: 0.176, 0.268, 0.364 m. references.md P11.6.
+  it.each([
+    [20, 0.176],
+    [30, 0.268],
+    [40, 0.364],
+  ])("of %d° is %f m wide at 0.5 m", (degrees, widthM) => {
+    const half = (degrees / 2) * DEGREE;
+    /** Reads a thing 1 mm wide whose near end is so far aside, square to the beam, 0.5 m before the sensor. */
+    const sees = (asideMm: number, sign: 1 | -1): boolean => {
+      const thing = Float64Array.from([500, sign * asideMm, 500, sign * (asideMm + 1)]);
+      return Number.isFinite(faceDistance(thing, 0, 0, 1, 0, Math.cos(half), Math.sin(half)));
+    };
+    for (const sign of [1, -1] as const) {
+      // The width is printed to the millimetre, half of it to half a millimetre.
+      expect(sees(500 * widthM - 0.25, sign)).toBe(true);
+      expect(sees(500 * widthM + 0.25, sign)).toBe(false);
+    }
+  });
+});
+
+describe("a gyro whose rate is off", () => {
+  /** Standard deviation of the heading in which the robot ends, in degrees, after waiting and a quarter turn: the gyro errs by its rate alone. */
+  function headingSdDeg(rateDegPerS: number, seconds: number): number {
+    const gyro = { ...SENSOR_PRESETS["rate-gyro"], errorSdRad: 0, driftSdRadPerS: rateDegPerS * DEGREE };
+    const turn: Move = { kind: "turn", angleRad: Math.PI / 2, rateRadPerS: 2 };
+    const { robot, rules, ...rest } = sensingProject([gyro], [{ xMm: 1100, yMm: 100 }]);
+    // With room to turn.
+    const entry = { ...robot.entry, alongMm: 400, insetMm: 400 };
+    const plan = compileTrial(
+      { ...rest, robot: { ...robot, entry }, rules: { ...rules, timeLimitS: 600 } },
+      routineOf([{ kind: "wait", durationS: seconds - 1 }, turn]),
+    );
+    const moments = new Moments();
+    for (let index = 0; index < 400; index++) {
+      const { outcome, recording } = recordTrial(plan, 3, index);
+      moments.add((robotAt(recording, outcome.timeS).headingRad - Math.PI) / DEGREE / outcome.timeS);
+    }
+    console.log("MV", moments.mean, moments.variance, moments.count);
+    return Math.sqrt(moments.variance) * seconds;
+  }
+
+  // Woodman, An introduction to inertial navigation (2007), from memory: an error of the rate adds up to rate·t. El-Sheimy & Youssef, Satellite Navigation (2020), Table 1: commercial grade 0.1 °/s, so 12° after 120 s. Borenstein & Feng, Gyrodometry (1996), second hand: 10 °/min typical, 20° after 120 s.
+  it.each([
+    ["0.1 °/s", 0.1, 12],
+    ["10 °/min", 10 / 60, 20],
+  ])("by %s ends up %f °/s · 120 s = %d° off", (_, rate, degrees) => {
+    // 400 draws tell a standard deviation to 3.5 %; three of those.
+    expect(Math.abs(headingSdDeg(rate, 120) / degrees - 1)).toBeLessThan(0.106);
+  });
+});
