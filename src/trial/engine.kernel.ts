@@ -28,7 +28,16 @@ import {
   setRobot,
   timeOf,
 } from "./clock.kernel.ts";
-import { byRobot, clearContacts, isTooDeep, pairBits, resolve, stands, stirred } from "./contact.kernel.ts";
+import {
+  byRobot,
+  clearContacts,
+  isTooDeep,
+  pairBits,
+  resolve,
+  resolveOn,
+  stands,
+  stirred,
+} from "./contact.kernel.ts";
 import { touchAt } from "./firstTouch.kernel.ts";
 import { span } from "./impulse.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
@@ -348,13 +357,14 @@ function step(planner: PathTracer, t: number, h: number, watcher: Watcher): void
   clearContacts(balls);
   // Nothing can have come into touch: nothing to put right.
   const quiet = h < contact[0]!;
-  const deepest = quiet ? 0 : resolve(balls);
-  const pushing = robot.rate > 0 || progressAt(t + h) > q0;
+  let deepest = quiet ? 0 : resolve(balls);
+  const pushing = !quiet && (robot.rate > 0 || progressAt(t + h) > q0);
+  const jam = pushing && findJam(balls);
+  if (pushing && !jam && isTooDeep(deepest)) deepest = resolveOn(balls);
   robot.sigma = sigmaOn;
   robot.kappa = kappaOn;
   robot.rate = rateOn;
-  if (pushing && !quiet && (findJam(balls) || isTooDeep(deepest)))
-    takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
+  if (jam || (pushing && isTooDeep(deepest))) takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
   for (let i = 0; i < balls; i++) tidy(i, t + h);
 }
 

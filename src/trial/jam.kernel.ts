@@ -27,12 +27,18 @@ export const inJam = new Uint8Array(SLOTS);
 
 /** Directions of a ball–ball push flatter than this do not count as stops. */
 const GRAZE = 0.05;
+/**
+ * The least friction that the cones count with: PTFE on steel, 0.04 (howwhy.nfshost.com). Below it a ball between faces at a few degrees
+ * has to leave at ten and more times the robot's speed, and how often the sweeps get it out depends on the step.
+ */
+const LEAST_GRIP = 0.04;
 const MAX_STOPS = MAX_WALL_HITS + MAX_BALLS;
 /** Normals of what stops a ball; one row per ball in the chain. */
 const stopX = new Float64Array(MAX_STOPS * MAX_BALLS);
 const stopY = new Float64Array(MAX_STOPS * MAX_BALLS);
 
-function cosTwice(mu: number): number {
+function cosTwice(friction: number): number {
+  const mu = friction < LEAST_GRIP ? LEAST_GRIP : friction;
   return (1 - mu * mu) / (1 + mu * mu);
 }
 

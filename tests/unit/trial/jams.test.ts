@@ -36,9 +36,14 @@ describe("a jam", () => {
         .map(({ ball }) => ball)
         .sort(),
     ).toEqual([0, 1, 2]);
-    // Wall, three balls, face; the advance of the step that closed the row is taken back.
-    expect(Math.abs(robotAt(recording, 10).xMm - (1200 - 3 * 40 - 120))).toBeLessThan(0.5);
-    expect(outcome.endPositions.map(({ xMm }) => Math.round(xMm))).toEqual([1180, 1140, 1100]);
+    // Wall, three balls, face; the advance of the step that closed the row, a contact step at most, is taken back.
+    const short = 1200 - 3 * 40 - 120 - robotAt(recording, 10).xMm;
+    expect(short).toBeGreaterThan(-0.01);
+    expect(short).toBeLessThan(100 / 30);
+    for (const [i, xMm] of [1180, 1140, 1100].entries()) {
+      expect(outcome.endPositions[i]!.xMm).toBeLessThan(xMm + 0.01);
+      expect(outcome.endPositions[i]!.xMm).toBeGreaterThan(xMm - 100 / 30);
+    }
   });
 
   it("ends no move before its time, and the next one is free again", () => {
