@@ -1,4 +1,3 @@
-import { runFates } from "../trial/fates.ts";
 import { recordTrial, runBatch } from "../trial/run.ts";
 import { Known } from "./known.ts";
 import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol.ts";
@@ -13,7 +12,10 @@ const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
   stress: async ({ plan }, { seed, from, to }) => runBatch(await plan, seed, from, to),
   "all-known": async ({ knowing }, { seed, from, to }) => runBatch(await knowing, seed, from, to),
   record: async ({ plan }, { seed, index }) => recordTrial(await plan, seed, index),
-  fates: async ({ plan }, { seed, from, to }) => runFates(await plan, seed, from, to),
+  fates: async ({ plan }, { seed, from, to }) => {
+    const { runFates } = await import("../trial/fates.ts");
+    return runFates(await plan, seed, from, to);
+  },
   routines: (known, { ids }) => known.make(ids),
   coverage: async ({ subject, routine }) => {
     const { coverageOf } = await import("../score/coverage.ts");

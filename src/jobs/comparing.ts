@@ -19,6 +19,8 @@ export interface ComparingOptions extends JobOptions {
   readonly trials: number;
   /** Trials done, of both sides together. */
   readonly onProgress?: ((doneTrials: number) => void) | undefined;
+  /** Told what the trials say that both have done, whenever there are more of them. */
+  readonly onKnown?: ((verdict: PairVerdict) => void) | undefined;
 }
 
 export interface ComparingResult {
@@ -31,16 +33,25 @@ export interface ComparingResult {
 export async function comparePair(
   workers: Workers,
   sides: readonly [Side, Side],
-  { seed, trials, signal, gate, onProgress }: ComparingOptions,
+  { seed, trials, signal, gate, onProgress, onKnown }: ComparingOptions,
 ): Promise<ComparingResult> {
   const batches: readonly [TrialBatch[], TrialBatch[]] = [[], []];
   let done = 0;
+  let told = 0;
+  const tell = (): void => {
+    const [first = 0, second = 0] = batches.map((side) => unbroken(side).at(-1)?.to ?? 0);
+    const common = Math.min(first, second);
+    if (common <= told) return;
+    told = common;
+    onKnown?.(verdict());
+  };
   const run = async (side: 0 | 1, from: number, to: number): Promise<void> => {
     const { project, routine } = sides[side];
     const task = { kind: "stress", seed, from, to } as const;
-    batches[side].push(await workers.run(project, routine, task, { signal, gate }));
+    batches[side].push(await workers.run(project, routine, task, { signal, gate, urgent: true }));
     done += to - from;
     onProgress?.(done);
+    if (onKnown) tell();
   };
   const verdict = (): PairVerdict =>
     pairVerdict(summarise(unbroken(batches[0])), summarise(unbroken(batches[1])));

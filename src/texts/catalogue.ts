@@ -8,6 +8,7 @@ export interface Catalogue {
   readonly choice: typeof import("./english/choice.ts").choiceTexts;
   readonly clip: typeof import("./english/clip.ts").clipTexts;
   readonly coderStep: typeof import("./english/coderStep.ts").coderStepTexts;
+  readonly compare: typeof import("./english/compare.ts").compareTexts;
   readonly decision: typeof import("./english/decision.ts").decisionTexts;
   readonly dialog: typeof import("./english/dialog.ts").dialogTexts;
   readonly drawing: typeof import("./english/drawing.ts").drawingTexts;

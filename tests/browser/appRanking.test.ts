@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { openApp, openRanked, pictureOf, ready } from "../support/appPage.ts";
+import { goTo, openApp, openRanked, pictureOf, ready } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
+import { numbersWithoutWhy } from "../support/whys.ts";
 
 const RATE = /\d+(\.\d)? of 100 runs \(likely between \d+ and \d+\)/;
 
@@ -89,6 +90,28 @@ describe("the ranking", () => {
       .first()
       .waitFor();
     await list.getByRole("button", { name: "Cancel" }).click();
+  });
+
+  it("compares two routines, and two robots, on the same runs", async () => {
+    const page = await openApp();
+    await page.getByText("Compare it with another").click();
+    const part = page.getByRole("region", { name: "Compare it" });
+    const choice = part.getByRole("combobox", { name: "With" });
+    await choice.locator("option[value^='routine ']").first().waitFor({ state: "attached" });
+    await choice.selectOption({ index: 1 });
+    await part.getByRole("button", { name: "Compare", exact: true }).click();
+    await part.getByText(/^In 1000 runs of each every ball came home: in both \d+ times/).waitFor();
+    await part.getByText(/equal ones would differ this much in .* of 100 such comparisons/).waitFor();
+    expect(await numbersWithoutWhy(page)).toEqual([]);
+    await goTo(page, "Robot");
+    await page.getByRole("textbox", { name: "Arms, length" }).fill("60");
+    await goTo(page, "Routines");
+    await ready(page);
+    await page.getByText("Compare it with another").click();
+    await choice.selectOption({ label: "This project before its last change" });
+    await part.getByRole("button", { name: "Compare", exact: true }).click();
+    await part.getByText(/^This one less the other: [−+±]/).waitFor();
+    await part.getByText(/^In 1000 runs of each/).waitFor();
   });
 
   it("starts anew for another field", async () => {

@@ -45,6 +45,11 @@ export class Draft {
     this.#history.reset(sound(file));
   }
 
+  /** What undoing would bring back, the nearest last. */
+  get past(): readonly { readonly project: Project }[] {
+    return this.#history.past;
+  }
+
   at(path: string): unknown {
     return valueAt(this.form, path);
   }

@@ -6,6 +6,11 @@ export class History<T> {
   present = $state.raw() as T;
   #past = $state.raw<readonly T[]>([]);
   #future = $state.raw<readonly T[]>([]);
+  /** What undoing would bring back, the nearest last. */
+  get past(): readonly T[] {
+    return this.#past;
+  }
+
   readonly canUndo = $derived(this.#past.length > 0);
   readonly canRedo = $derived(this.#future.length > 0);
   #gesture = "";

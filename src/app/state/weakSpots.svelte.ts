@@ -3,7 +3,7 @@ import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
 import { nominalCourse } from "../../motion/course.ts";
 import type { PushField } from "../../plan/push/pushField.ts";
-import { type CarrySpot, carrySpots } from "../../view/carrySpots.ts";
+import type { CarrySpot } from "../../view/carrySpots.ts";
 import type { ZoneMap } from "../../view/zoneMap.ts";
 import { Work } from "./work.svelte.ts";
 import type { Workers } from "./workers.ts";
@@ -89,7 +89,10 @@ export class WeakSpots {
       if (this.layer === "carry") this.layer = "heat";
       return;
     }
-    const { carryLimits } = await import("../../plan/carryLimits.ts");
+    const [{ carryLimits }, { carrySpots }] = await Promise.all([
+      import("../../plan/carryLimits.ts"),
+      import("../../view/carrySpots.ts"),
+    ]);
     if (project !== this.#project || routine !== this.#routine) return;
     const { moves } = routine;
     const course = nominalCourse(project, moves);

@@ -229,12 +229,11 @@ export class Workbench {
     if (isThere) this.#choose(wanted.routine, wanted.timeS);
   }
 
-  /** Shows the best so far, unless someone chose a routine, began to watch, or wants to know what to fix about the one on show. */
+  /** Shows the best so far, unless someone chose a routine or began to watch. */
   #followBest(): void {
     const best = this.ranking.candidates[0];
     const { player, index } = this.runs;
-    const isIdle = !player.playing && player.timeS === 0 && index === 0 && this.fixes.status === "idle";
-    const untouched = !this.#choseSelf && isIdle;
+    const untouched = !this.#choseSelf && !player.playing && player.timeS === 0 && index === 0;
     if (best && (untouched || this.chosenId === "")) this.#choose(best.routine.id);
   }
 

@@ -44,6 +44,7 @@ export const routineSheetTexts = topic("routineSheet", {
   pointAbout: "a point is on these charts",
   pointWhy:
     "A routine is on the chart when none that is as quick, or as simple to code, is surely as good. Full dots have fresh runs; open ones have had few. Choose a point to open its routine.",
+  compare: "Compare it with another",
   notCompared: "not compared yet",
   difference: (value: string, low: string, high: string) => `${value} of 100 (likely ${low} to ${high})`,
   surelyBetter: "surely better",

@@ -7,6 +7,7 @@ export { chartTexts as chart } from "./chart.ts";
 export { choiceTexts as choice } from "./choice.ts";
 export { clipTexts as clip } from "./clip.ts";
 export { coderStepTexts as coderStep } from "./coderStep.ts";
+export { compareTexts as compare } from "./compare.ts";
 export { decisionTexts as decision } from "./decision.ts";
 export { dialogTexts as dialog } from "./dialog.ts";
 export { drawingTexts as drawing } from "./drawing.ts";

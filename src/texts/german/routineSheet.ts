@@ -44,6 +44,7 @@ export const routineSheetTexts: Catalogue["routineSheet"] = {
   pointAbout: "ein Punkt in diesen Bildern steht",
   pointWhy:
     "Eine Routine steht im Bild, wenn keine, die so schnell oder so einfach zu programmieren ist, sicher so gut ist. Volle Punkte haben frische Läufe, offene hatten wenige. Wählt einen Punkt, um seine Routine zu öffnen.",
+  compare: "Mit einer anderen vergleichen",
   notCompared: "noch nicht verglichen",
   difference: (value, low, high) => `${value} von 100 (wahrscheinlich ${low} bis ${high})`,
   surelyBetter: "sicher besser",

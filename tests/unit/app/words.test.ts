@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { compareWords } from "../../../src/app/words/compareWords.ts";
 import { eventWords, placeWords } from "../../../src/app/words/eventWords.ts";
 import { guideWords, type Standing } from "../../../src/app/words/guideWords.ts";
 import { moveWords } from "../../../src/app/words/moveWords.ts";
 import { verdictWords } from "../../../src/app/words/runWords.ts";
 import type { Move } from "../../../src/model/routine.ts";
+import { pairVerdict } from "../../../src/search/pairVerdict.ts";
 import type { TrialOutcome } from "../../../src/trial/outcome.ts";
 import type { RunEventKind } from "../../../src/trial/recording.ts";
 
@@ -123,5 +125,44 @@ describe("the guide", () => {
 
   it("sends on to the next run at the end", () => {
     expect(guideWords({ ...standing, watched: true, atEnd: true })).toContain("next placement");
+  });
+});
+
+describe("a comparison in words", () => {
+  /** Trials of one ball: so many that only the first, only the second, both and neither brings home. */
+  const verdictOf = (onlyFirst: number, onlySecond: number, both: number, neither: number) => {
+    const times = (count: number, home: number) => new Array<number>(count).fill(home);
+    const trialsOf = (first: number, second: number) => {
+      const delivered = [
+        ...times(onlyFirst, first),
+        ...times(onlySecond, second),
+        ...times(both, 1),
+        ...times(neither, 0),
+      ];
+      return { indices: delivered.map((_, i) => i), delivered, deliveredCounts: [0, 0] };
+    };
+    return pairVerdict(trialsOf(1, 0), trialsOf(0, 1));
+  };
+
+  it("says on the way only what stays true however often one looks", () => {
+    // 7 to 0: the exact test says 2/128 = 0.016, the evidence for many looks (odds of 28, 40 wanted) is not enough.
+    const verdict = verdictOf(7, 0, 50, 43);
+    expect(compareWords(verdict, false).at(-1)).toBe("Not settled yet.");
+    expect(compareWords(verdict, true).at(-1)).toBe(
+      "This one is better: equal ones would differ this much in 1.6 of 100 such comparisons.",
+    );
+    expect(compareWords(verdictOf(0, 60, 20, 20), false).at(-1)).toBe(
+      "Settled, however often you look: the other is better.",
+    );
+  });
+
+  it("says how many more runs would settle a difference that is not told yet", () => {
+    // As in tests/unit/search/pairVerdict: 12 to 8 of 100 runs want 1311 in all.
+    const words = compareWords(verdictOf(12, 8, 40, 40), true);
+    expect(words[0]).toBe(
+      "In 100 runs of each every ball came home: in both 40 times, only in this one 12, only in the other 8, in neither 40.",
+    );
+    expect(words.at(-1)).toMatch(/about 12\d\d more runs of each would settle it/);
+    expect(compareWords(verdictOf(3, 3, 10, 10), true).at(-1)).toMatch(/^No difference was seen/);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { mcnemarExact } from "../../../src/num/mcnemar.ts";
 import { RandomStream } from "../../../src/num/stream.ts";
 import { pairVerdict } from "../../../src/search/pairVerdict.ts";
-import { Wager } from "../../../src/search/wager.ts";
 
 /** One ball: a trial is 1 or 0. */
 const trialsOf = (delivered: readonly number[]) => {
@@ -27,20 +27,32 @@ describe("two routines on the same trials", () => {
   it("are called different in at most 5 % of 10,000 null experiments that look after every trial", () => {
     const stream = new RandomStream();
     let alarms = 0;
+    let naive = 0;
     for (let experiment = 0; experiment < 10_000; experiment++) {
       stream.open(21, experiment, 0);
-      const forFirst = new Wager();
-      const forSecond = new Wager();
-      for (let look = 0; look < 150; look++) {
-        // Only trials that differ count; in these, equal ones win like fair coins.
-        const difference = stream.uniform() < 0.5 ? 1 : -1;
-        forFirst.add(difference);
-        forSecond.add(-difference);
+      const first: number[] = [];
+      const second: number[] = [];
+      let [onlyFirst, onlySecond] = [0, 0];
+      let isAlarm = false;
+      for (let trial = 0; trial < 200; trial++) {
+        // Half of the luck is shared; both bring every ball home in six of ten trials.
+        const shared = stream.uniform() < 0.5;
+        const luck = stream.uniform();
+        first.push(Number(luck < 0.6));
+        second.push(Number((shared ? luck : stream.uniform()) < 0.6));
+        if (first[trial] === second[trial]) continue;
+        if (first[trial] === 1) onlyFirst++;
+        else onlySecond++;
+        if (experiment < 500) isAlarm ||= mcnemarExact(onlyFirst, onlySecond) < 0.05;
       }
-      if (Math.max(forFirst.evidence, forSecond.evidence) >= 40) alarms++;
+      if (isAlarm) naive++;
+      // Its evidence is the largest so far: settled now means settled at some look.
+      if (pairVerdict(trialsOf(first), trialsOf(second)).settled !== null) alarms++;
     }
     expect(alarms / 10_000).toBeLessThanOrEqual(0.05);
     expect(alarms).toBeGreaterThan(50);
+    // The exact test, looked at as often, would cry wolf three times as often as it may.
+    expect(naive / 500).toBeGreaterThan(0.12);
   });
 
   it("are settled by a clear lead, on the right side", () => {
