@@ -4,7 +4,7 @@ import { runNoticeTexts } from "../../texts/english/runNotice.ts";
 import { traceRun } from "../../view/runTrace.ts";
 import type { Candidate } from "./candidate.ts";
 import { Player } from "./player.svelte.ts";
-import { findRun, type WantedRun } from "./runFinder.ts";
+import type { WantedRun } from "./runFinder.ts";
 import { SEED } from "./seed.ts";
 import type { Workers } from "./workers.ts";
 
@@ -137,6 +137,7 @@ export class Runs {
       },
     };
     try {
+      const { findRun } = await import("./runFinder.ts");
       const index = await findRun(source, wanted, this.index, SEARCH_LIMIT, (looked) => {
         if (!signal.aborted) this.search = { wanted, looked };
       });
