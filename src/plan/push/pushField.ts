@@ -58,7 +58,7 @@ export function pushField(project: Project): PushField {
 
 /**
  * @param kind the ball the field is for
- * @param clearanceMm gap the robot keeps to walls and wedge: 0 for what is just possible
+ * @param clearanceMm gap the robot keeps to walls: 0 for what is just possible
  */
 export function solvePushField(
   project: Project,

@@ -27,7 +27,7 @@ export interface Room {
   readonly hull: ConvexOutline;
 }
 
-/** @param clearanceMm gap kept to walls and wedge; 0: what is just possible */
+/** @param clearanceMm gap kept to walls, not to the wedge, which balls are pushed against; 0: what is just possible */
 export function roomOf(project: Project, clearanceMm = 0): Room {
   const { zone, robot } = project;
   const { whole, ground } = surroundingsOf(zone, robot);
@@ -55,7 +55,7 @@ export function roomOf(project: Project, clearanceMm = 0): Room {
     room.minY[d] = clearanceMm + support(whole, c, s, 0, -1);
     room.maxY[d] = zone.heightMm - clearanceMm - support(whole, c, s, 0, 1);
     if (stops) {
-      room.edgeLevel[d] = edge.offset + clearanceMm + support(ground, c, s, -edge.nx, -edge.ny);
+      room.edgeLevel[d] = edge.offset + support(ground, c, s, -edge.nx, -edge.ny);
     }
   }
   return room;

@@ -5,7 +5,7 @@ import { GRAVITY_MM_PER_S2 } from "../../model/units.ts";
 import type { Wall, Zone } from "../../model/zone.ts";
 import { turnAccelRadPerS2 } from "../../motion/duration.ts";
 import { wedgeEdge } from "../../motion/obstacles.ts";
-import { brakingSpeed, type Carry, carryOf, curveRate, runOnMm } from "../carry.ts";
+import { brakingSpeed, type Carry, carryOf, curveRate, runOnMm, turnsOnSpot } from "../carry.ts";
 import { reachOf } from "../reach.ts";
 import { regripTimes } from "./changeTime.ts";
 import { type Contact, contactsOf, wallContactsOf } from "./contacts.ts";
@@ -69,7 +69,7 @@ export function fieldBall(project: Project): BallKind {
   return others.reduce((best, kind) => (kind.diameterMm > best.diameterMm ? kind : best), first);
 }
 
-/** @param clearanceMm gap the robot keeps to walls and wedge */
+/** @param clearanceMm gap the robot keeps to walls */
 export function pushSetup(project: Project, kind: BallKind, clearanceMm: number): PushSetup {
   const { zone, robot, settings } = project;
   const radius = kind.diameterMm / 2;
@@ -108,7 +108,7 @@ export function pushSetup(project: Project, kind: BallKind, clearanceMm: number)
     ballDecel: carry.ballDecelMmPerS2,
     regrip: regripTimes(project, radius, speed),
     carry,
-    carryContact: carry.holds ? deepest(contacts) : -1,
+    carryContact: turnsOnSpot(carry) ? deepest(contacts) : -1,
     carryTurnRate: Math.min(robot.drive.turnRateRadPerS, carry.holds ? curveRate(carry, 0) : 0),
     turnAccel: turnAccelRadPerS2(robot.drive),
     ...wedgeDepths(project, kind),

@@ -6,7 +6,7 @@ import { beforeWedgeMm } from "../target.ts";
 import { approachTo } from "./approach.ts";
 import type { LyingBall } from "./ballGuard.ts";
 import { aheadOf, leftOf } from "./fromRobot.ts";
-import { startsFor } from "./starts.ts";
+import { straightStarts } from "./starts.ts";
 import { type Trip, tripFrom } from "./trip.ts";
 import type { TripMaker } from "./tripMaker.ts";
 
@@ -14,12 +14,13 @@ import type { TripMaker } from "./tripMaker.ts";
 const LENGTHS_MM = [60, 140, 240, 360, 500, 700];
 /** So slowly that it comes to rest a finger's breadth ahead of the pusher, mm/s: 120 mm/s lets a light ball run on 22 mm. */
 const SHOVE_MM_PER_S = 120;
-/** Backed off a shoved ball before anything else, mm. */
+/** Backed off a ball that was let go of before anything else, mm: at least this, and until it is out of the pusher by the gap. */
 const OFF_MM = 30;
+const GAP_MM = 12;
+/** Balls that are let go of keep this much off walls and wedge, mm: what the estimate may be off. */
+const ROOM_MM = 3;
 /** It is taken home in directions this near to the push line, rad. */
 const ASIDE_RAD = 1.4;
-/** Shoved balls keep this much off walls and wedge, mm: what the estimate may be off. */
-const ROOM_MM = 3;
 
 /**
  * A trip in two parts, for a pusher that cannot turn with a ball: it is shoved to another place, left there, and brought home
@@ -37,7 +38,7 @@ export function tripByShove(
   if (ball === undefined) return null;
   const others = lying.filter((each) => each !== ball);
   let best: Trip | null = null;
-  for (const lengthMm of LENGTHS_MM) {
+  for (const lengthMm of lengthsFor(maker, start, ball)) {
     const shoved = shove(maker, start, ball, lengthMm, others);
     if (shoved === null) break;
     const trip = homeAfterShove(maker, shoved, others, best?.homeS ?? Number.POSITIVE_INFINITY);
@@ -45,6 +46,23 @@ export function tripByShove(
   }
   return best;
 }
+
+/** A V shoves a ball onto the push line: from there it goes straight home. A plate has straight ways home from many places. */
+function lengthsFor({ builder }: TripMaker, start: Pose, ball: LyingBall): readonly number[] {
+  const { carry, target } = builder.scene;
+  if (!carry.holds) return LENGTHS_MM;
+  const across = sin(target.headingRad - start.headingRad);
+  if (Math.abs(across) < LEAST_CROSSING) return [];
+  const { aim, headingRad } = target;
+  // How far ahead the push line is crossed, and how far from there to where the ball is met and runs on to.
+  const aside = sin(headingRad) * (aim.xMm - start.xMm) - cos(headingRad) * (aim.yMm - start.yMm);
+  const speed = Math.min(SHOVE_MM_PER_S, builder.speedMmPerS);
+  const lengthMm = aside / across - aheadOf(start, ball) - runOnMm(carry, speed);
+  return lengthMm > 0 ? [lengthMm] : [];
+}
+
+/** Sine of the angle under which a shove must cross the push line. */
+const LEAST_CROSSING = 0.2;
 
 /** What a shove comes to: the trip's first part, and the ball where it then lies. */
 interface Shoved {
@@ -63,12 +81,11 @@ function shove(
   builder.rewind({ pose: start, timeS: 0, moveCount: 0, armsRad: builder.mark().armsRad });
   const speed = Math.min(SHOVE_MM_PER_S, builder.speedMmPerS);
   if (!builder.drive(aheadOf(start, ball) - seatMm + lengthMm, speed)) return null;
-  const there = builder.pose;
-  if (!builder.drive(-OFF_MM) || !guard.isClear(start, builder.moves, others)) return null;
   const aheadMm = seatMm + runOnMm(builder.scene.carry, speed);
   const asideMm = builder.scene.carry.holds ? 0 : leftOf(start, ball);
-  const place = pointFrom(there, aheadMm, asideMm);
-  if (!hasRoom(maker, place, ball.radiusMm)) return null;
+  const there = { ...ball, ...pointFrom(builder.pose, aheadMm, asideMm) };
+  if (!backOff(maker, there) || !guard.isClear(start, builder.moves, others)) return null;
+  if (!hasRoomFor(maker, there)) return null;
   const first = {
     balls: [ball.index],
     start,
@@ -77,7 +94,7 @@ function shove(
     timeS: builder.timeS,
     homeS: builder.timeS,
   };
-  return { first, ball: { ...ball, ...place } };
+  return { first, ball: there };
 }
 
 function homeAfterShove(
@@ -90,7 +107,7 @@ function homeAfterShove(
   const lying = [...others, ball];
   let best: Trip | null = null;
   let soonest = beforeS;
-  for (const start of startsFor(maker, ball)) {
+  for (const start of straightStarts(maker, ball)) {
     if (Math.abs(wrapAngle(start.headingRad - headingRad)) > ASIDE_RAD) continue;
     const second = tripFrom(maker, start, [ball], lying);
     if (second === null || first.timeS + second.homeS >= soonest) continue;
@@ -111,11 +128,18 @@ function homeAfterShove(
   return best;
 }
 
-function hasRoom({ builder }: TripMaker, place: PointMm, radiusMm: number): boolean {
+/** Straight back from a ball that now lies ahead, until the robot can turn without touching it. */
+function backOff({ builder }: TripMaker, ball: LyingBall): boolean {
+  const inside = builder.scene.reach.frontMm + ball.radiusMm + GAP_MM - aheadOf(builder.pose, ball);
+  return builder.drive(-Math.max(OFF_MM, inside));
+}
+
+/** Whether walls and wedge leave a ball room to lie there. */
+function hasRoomFor({ builder }: TripMaker, ball: LyingBall): boolean {
   const { widthMm, heightMm, target } = builder.scene;
-  const room = radiusMm + ROOM_MM;
-  const inner = Math.min(place.xMm, place.yMm, widthMm - place.xMm, heightMm - place.yMm);
-  return inner >= room && beforeWedgeMm(target, place) >= room;
+  const room = ball.radiusMm + ROOM_MM;
+  const inner = Math.min(ball.xMm, ball.yMm, widthMm - ball.xMm, heightMm - ball.yMm);
+  return inner >= room && beforeWedgeMm(target, ball) >= room;
 }
 
 function pointFrom({ xMm, yMm, headingRad }: Pose, aheadMm: number, asideMm: number): PointMm {

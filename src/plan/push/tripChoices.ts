@@ -4,7 +4,7 @@ import { turnsOnSpot } from "../carry.ts";
 import { beforeWedgeMm } from "../target.ts";
 import type { LyingBall } from "./ballGuard.ts";
 import { aheadOf, distanceTo, leftOf } from "./fromRobot.ts";
-import { startsFor } from "./starts.ts";
+import { shoveStarts, startsFor } from "./starts.ts";
 import { tripFrom } from "./trip.ts";
 import type { TripMaker } from "./tripMaker.ts";
 
@@ -37,12 +37,12 @@ export function tripChoices(maker: TripMaker, balls: readonly LyingBall[]): read
     const [first] = members;
     if (first === undefined) continue;
     const bits = group.reduce((sum, i) => sum | (1 << i), 0);
-    const starts = startsFor(maker, first);
+    const straight = startsFor(maker, first);
     const shoves =
       members.length === 1 &&
       !turnsOnSpot(maker.builder.scene.carry) &&
-      starts.every((start) => tripFrom(maker, start, members, members) === null);
-    for (const start of starts) {
+      straight.every((start) => tripFrom(maker, start, members, members) === null);
+    for (const start of shoves ? shoveStarts(maker, first) : straight) {
       const leastS = leastTime(maker, start, members);
       choices.push({ id: choices.length, balls: members, bits, start, leastS, shoves });
     }

@@ -85,9 +85,12 @@ const AGAINST_MM = 2;
 
 /** Straight on for a plate; curves for a V; else to the push line at one of several distances. */
 function waysHome(builder: RoutineBuilder): Iterable<Way> {
-  const { scene } = builder;
-  if (!scene.carry.holds) return [[ahead(builder, 0), ahead(builder, scene.widthMm + scene.heightMm)]];
-  return turnsOnSpot(scene.carry) ? turnsHome(builder) : curvesHome(builder);
+  const { scene, pose } = builder;
+  const straight = [ahead(builder, 0), ahead(builder, scene.widthMm + scene.heightMm)];
+  if (!scene.carry.holds) return [straight];
+  if (turnsOnSpot(scene.carry)) return turnsHome(builder);
+  const isSquare = Math.abs(wrapAngle(pose.headingRad - scene.target.headingRad)) < STRAIGHT_RAD;
+  return isSquare ? [straight, ...curvesHome(builder)] : curvesHome(builder);
 }
 
 /** One at a time: mostly one of the first has room. */

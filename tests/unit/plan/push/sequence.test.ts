@@ -75,8 +75,8 @@ describe("a push sequence", () => {
 
   it("shoves a ball aside first where a plate has no straight way home with it", () => {
     const project = shippedProject("plate-robot.json");
-    // Beside the wedge's end: the robot has no room behind it for a push at the wedge.
-    const placement = [{ xMm: 975, yMm: 628 }];
+    // Near the left wall: the robot has no room behind it for a push at the wedge.
+    const placement = [{ xMm: 125, yMm: 372 }];
     const one = { ...project, balls: project.balls.map((group) => ({ ...group, count: 1 })) };
     const balls = placement.map((place, index) => ({ ...place, index }));
     const { moves, trips } = planPushSequence(one, balls, { homeAfter: homeAfter(one, balls) });
@@ -84,6 +84,23 @@ describe("a push sequence", () => {
     expect(homeAfter(one, balls)(moves)).toEqual([true]);
     const slow = moves.filter((move) => move.kind === "drive" && move.speedMmPerS < 150);
     expect(slow.length).toBeGreaterThan(0);
+  });
+
+  it("meets a ball beside the pusher's middle where only so its ends have room at the walls", () => {
+    // Straight at the wedge along the wall: with the ball in the middle of the plate or of the V, a tip would meet it.
+    for (const [name, xMm, yMm] of [
+      ["plate-robot.json", 296, 853],
+      ["pillar-zone.json", 1185, 491],
+    ] as const) {
+      const project = shippedProject(name);
+      const one = { ...project, balls: project.balls.map((group) => ({ ...group, count: 1 })) };
+      const { moves, trips } = planPushSequence(one, [{ xMm, yMm, index: 0 }]);
+      expect(
+        trips.map((trip) => trip.balls),
+        name,
+      ).toEqual([[0]]);
+      expect(homeAfter(one, [{ xMm, yMm }])(moves), name).toEqual([true]);
+    }
   });
 
   it("takes another way, or none, where the engine says no", () => {
