@@ -89,6 +89,7 @@ function worthText(project: Project, { seed, trials }: SensorsInput, { own, rows
     ),
     "",
     "Each row is run with the routine that did best in other trials. Everything known is the upper bound: in each run the best of",
-    "fetching with all places known and of what every other row did there.",
+    "what every other row did there and of what a robot does that knows every ball's place and, all along, its own: fetching ball",
+    "by ball, and the best push sequence.",
   ].join("\n");
 }

@@ -33,9 +33,9 @@ export class Known {
     return this.#plan;
   }
 
-  /** The plan of a robot that knows its own place and every ball's. */
+  /** The plan of a robot that knows its own place all along, so that it drives as it is told, and every ball's. */
   get knowing(): Promise<TrialPlan> {
-    this.#knowing ??= this.#compiled({ perfect: true });
+    this.#knowing ??= this.#compiled({ perfect: true, drift: false });
     return this.#knowing;
   }
 

@@ -1,4 +1,4 @@
-import type { Project } from "../model/project.ts";
+import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { type Sensor, sideOf } from "../model/sensor.ts";
 import { perfectRoutine } from "../plan/perfect.ts";
@@ -10,15 +10,18 @@ import { type Comparison, compareRoutines } from "../score/compare.ts";
 import { rankRoutines } from "../score/ranking.ts";
 import { type StressSummary, summarise } from "../score/stress.ts";
 import { chunksOf } from "./chunks.ts";
+import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
 import type { Pool } from "./pool.ts";
 
-/** Trials by which routines are chosen: other ones than those that count, so that luck in choosing is not taken for worth. */
-const CHOOSING_SHARE = 0.25;
-const LEAST_CHOOSING = 40;
-/** Blind routines that each equipment chooses from in the end, by so many times as many trials. */
+/**
+ * Routines are chosen by other trials than those that count, so that luck in choosing is not taken for worth: all blind ones by a few,
+ * then a short list and those that sense by more.
+ */
+const LISTING_TRIALS = 40;
 const SHORT_LIST = 8;
-const FINAL_FACTOR = 3;
+const LEAST_CHOOSING = 120;
+const CHOOSING_SHARE = 0.5;
 
 /** What the robot knows: nothing but its commands, one sensor, all of them, or everything. */
 export type Equipment =
@@ -50,8 +53,9 @@ export interface SensorWorthOptions extends JobOptions {
 
 /**
  * What each sensor is worth: for each equipment the routine that does best in other trials, run on the same placements.
- * Everything known is the upper bound: in each trial the best of fetching with all places known and of what every other
- * equipment did, so that knowing everything is never worth less than knowing something. Rejects when stopped.
+ * Everything known is the upper bound: in each trial the best of fetching ball by ball without drift, of the push sequence for its
+ * placement, and of what every other equipment did, so that knowing everything is never worth less than knowing something. Rejects
+ * when stopped.
  */
 export async function worthOfSensors(
   pool: Pick<Pool, "run">,
@@ -72,8 +76,10 @@ export async function worthOfSensors(
     const there = withSensors(project, sensorsOf(equipment, fitted));
     tested.push({ equipment, ...(await bench.best(there)) });
   }
-  const known = await bench.perfect(withSensors(project, []));
-  const summary = bestOfEach([known, ...tested.map((row) => row.summary)]);
+  const blind = withSensors(project, []);
+  const tests = [await bench.perfect(blind), ...tested.map((row) => row.summary)];
+  options.onProgress?.((equipments.length + 1) / (equipments.length + 2), "perfect");
+  const summary = bestOfEach(tests, [await bench.sequences(blind, bestOfEach(tests))]);
   tested.push({ equipment: { kind: "perfect" }, routine: perfectRoutine(project).id, summary });
   const none = tested[0]?.summary ?? summary;
   return {
@@ -104,6 +110,10 @@ function withSensors(project: Project, sensors: readonly Sensor[]): Project {
   return { ...project, robot: { ...project.robot, sensors } };
 }
 
+function count(home: readonly boolean[]): number {
+  return home.filter(Boolean).length;
+}
+
 class Workbench {
   private readonly pool: Pick<Pool, "run">;
   private readonly options: SensorWorthOptions;
@@ -125,7 +135,7 @@ class Workbench {
     if (known !== undefined) return known;
     const there = withSensors(project, steering);
     const routines = await this.make(there, recipesOf(there).map(idOf));
-    const ranked = await this.rank(there, routines, this.choosing);
+    const ranked = await this.rank(there, routines, LISTING_TRIALS);
     const list = ranked.slice(0, SHORT_LIST).map(({ id }) => id);
     this.shortLists.set(key, list);
     return list;
@@ -135,7 +145,7 @@ class Workbench {
   async best(project: Project): Promise<{ routine: string; summary: StressSummary }> {
     const ids = [...(await this.shortList(project)), ...sensingIds(project)];
     const routines = await this.make(project, ids);
-    const [best] = await this.rank(project, routines, FINAL_FACTOR * this.choosing);
+    const [best] = await this.rank(project, routines, this.choosing);
     if (best === undefined) throw new Error("no routine has room in this project");
     const { seed, trials } = this.options;
     return { routine: best.id, summary: await this.stress(project, best, seed, trials, "stress") };
@@ -144,6 +154,21 @@ class Workbench {
   perfect(project: Project): Promise<StressSummary> {
     const { seed, trials } = this.options;
     return this.stress(project, perfectRoutine(project), seed, trials, "all-known");
+  }
+
+  /** Balls that the best push sequence brings home in the trials in which others are left by `others`; 0 in the rest. */
+  async sequences(project: Project, others: StressSummary): Promise<readonly number[]> {
+    const { seed } = this.options;
+    const all = ballsOf(project).length;
+    const home: number[] = others.delivered.map(() => 0);
+    const left = others.indices.flatMap((index, i) =>
+      (others.delivered[i] ?? 0) < all ? [{ index, i }] : [],
+    );
+    await inTurn(left, async ({ index, i }) => {
+      const run = await this.pool.run(project, null, { kind: "known-balls", seed, index }, this.run);
+      home[i] = Math.max(count(run.still), count(run.outcome.delivered));
+    });
+    return home;
   }
 
   private async make(project: Project, ids: readonly string[]): Promise<readonly Routine[]> {

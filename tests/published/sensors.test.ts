@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Move } from "../../src/model/routine.ts";
 import { SENSOR_PRESETS } from "../../src/model/sensorPresets.ts";
+import { faceDistance } from "../../src/motion/faces.kernel.ts";
 import { Moments } from "../../src/num/moments.ts";
-import { faceDistance } from "../../src/trial/beam.kernel.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
 import { robotAt } from "../../src/trial/playback.ts";
 import { recordTrial } from "../../src/trial/run.ts";

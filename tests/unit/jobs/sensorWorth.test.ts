@@ -8,6 +8,7 @@ import { usualSensors } from "../../../src/plan/usualSensors.ts";
 import { equipmentWords, sensingVerdict, worthWords } from "../../../src/report/sensorWords.ts";
 import { bestOfEach } from "../../../src/score/bestOfEach.ts";
 import { summarise } from "../../../src/score/stress.ts";
+import type { KnownBallsRun } from "../../../src/search/knownBalls.ts";
 import { LOSS_REASONS } from "../../../src/trial/outcome.ts";
 import { fakeThreads } from "../../support/fakeThreads.ts";
 import { fakeReply } from "../../support/fakeTrials.ts";
@@ -17,12 +18,19 @@ const project = shippedProject("looking-robot.json");
 const balls = ballsOf(project).length;
 const OPTIONS = { seed: 1, trials: 40 };
 
-/** Workers in which a routine brings home as many balls as `home` says. */
-function workers(home: (routine: string, index: number) => number) {
+/** Workers in which a routine brings home as many balls as `home` says, and the push sequence of each placement `sequence`. */
+function workers(home: (routine: string, index: number) => number, sequence = (_index: number) => 0) {
   const known = new Map<number, string>();
   return fakeThreads((thread, request) => {
     if (request.subject?.routine) known.set(request.key, request.subject.routine.id);
     const name = known.get(request.key) ?? "";
+    const { id, task } = request;
+    if (task.kind === "known-balls") {
+      const still = Array.from({ length: balls }, (_, i) => i < sequence(task.index));
+      const answer = { still, outcome: { delivered: still.map(() => false) } } as unknown as KnownBallsRun;
+      queueMicrotask(() => thread.reply({ id, ok: true, answer }));
+      return;
+    }
     queueMicrotask(() => thread.reply(fakeReply(request, balls, (index) => home(name, index))));
   }).start;
 }
@@ -75,6 +83,25 @@ describe("what a sensor is worth", () => {
       expect(last.worth.onlySecond).toBe(0);
       expect(worthWords(last)).not.toContain("−1 ");
     }
+  });
+
+  it("for everything known is what push sequences bring home where nothing else does", async () => {
+    const asked: number[] = [];
+    const sequence = (index: number) => {
+      asked.push(index);
+      return index % 3 === 0 ? balls : 1;
+    };
+    const pool = new Pool(
+      workers((_, index) => (index % 2 === 0 ? balls : 1), sequence),
+      2,
+    );
+    const { rows } = await worthOfSensors(pool, project, OPTIONS);
+    const last = rows[rows.length - 1]!;
+    expect(last.summary.delivered).toEqual(
+      Array.from({ length: OPTIONS.trials }, (_, i) => (i % 2 === 0 || i % 3 === 0 ? balls : 1)),
+    );
+    // Where all balls are home already no sequence is planned.
+    expect(asked.every((index) => index % 2 === 1)).toBe(true);
   });
 
   it("is asked of usual sensors where the robot has none", async () => {
