@@ -2,7 +2,14 @@ import { type Browser, launch } from "puppeteer-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { browserPath } from "../support/browsers.ts";
 import { baseUrl, openPage } from "../support/page.ts";
-import { askedOf, askInPage, builtWorker, fieldNames } from "../support/workerInPage.ts";
+import {
+  askedOf,
+  askedOfGolden,
+  askInPage,
+  builtWorker,
+  fieldNames,
+  hashesOf,
+} from "../support/workerInPage.ts";
 
 // Any text of the same server will do as the page: the worker runs without the rest of the application.
 
@@ -12,6 +19,13 @@ describe("Chromium and Node", () => {
     const worker = builtWorker();
     const page = await openPage(worker);
     expect(await page.evaluate(askInPage, { worker, requests })).toEqual(answers);
+  });
+
+  it("come to the trajectory hashes of the one golden file", async () => {
+    const { requests, hashes } = askedOfGolden();
+    const worker = builtWorker();
+    const page = await openPage(worker);
+    expect(hashesOf(await page.evaluate(askInPage, { worker, requests }))).toEqual(hashes);
   });
 });
 
@@ -34,5 +48,15 @@ describe("Firefox and Node", () => {
     const told = await page.evaluate(askInPage, { worker, requests: [...requests] });
     await page.close();
     expect(told).toEqual(answers);
+  });
+
+  it("come to the trajectory hashes of the one golden file", async () => {
+    const { requests, hashes } = askedOfGolden();
+    const worker = builtWorker();
+    const page = await firefox.newPage();
+    await page.goto(baseUrl + worker);
+    const told = await page.evaluate(askInPage, { worker, requests: [...requests] });
+    await page.close();
+    expect(hashesOf(told)).toEqual(hashes);
   });
 });

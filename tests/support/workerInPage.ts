@@ -7,8 +7,11 @@ import type { Project } from "../../src/model/project.ts";
 import type { Routine } from "../../src/model/routine.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { coverageOf } from "../../src/score/coverage.ts";
+import { summarise } from "../../src/score/stress.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
+import type { TrialBatch } from "../../src/trial/outcome.ts";
 import { recordTrial, runBatch } from "../../src/trial/run.ts";
+import { GOLDEN_TRIALS, goldenRuns } from "./goldenRuns.ts";
 import { top } from "./sourceCheck.ts";
 
 /** The page's own worker, asked inside a browser, and the same asked in Node. */
@@ -92,6 +95,35 @@ export function askedOf(name: string, count: number): Asked {
     ),
     answers: chosen.flatMap(({ answers }) => answers),
   };
+}
+
+/** The golden runs as requests, and their hashes as the file has them, in the same order. */
+export function askedOfGolden(): {
+  readonly requests: readonly Request[];
+  readonly hashes: readonly string[];
+} {
+  const file: Record<string, string> = JSON.parse(
+    readFileSync(join(top, "tests/golden/hashes.json"), "utf8"),
+  );
+  const runs = goldenRuns();
+  expect(runs.map(({ key }) => key).sort()).toEqual(Object.keys(file).sort());
+  return {
+    requests: runs.map(
+      ({ project, routine, seed }, id): Request => ({
+        id,
+        key: id,
+        subject: { project, routine },
+        forget: [],
+        task: { kind: "stress", seed, from: 0, to: GOLDEN_TRIALS },
+      }),
+    ),
+    hashes: runs.map(({ key }) => file[key] ?? ""),
+  };
+}
+
+/** The hash of each batch that a page told. */
+export function hashesOf(told: readonly unknown[]): readonly string[] {
+  return told.map((batch) => summarise([batch as TrialBatch]).hash);
 }
 
 function plainly(value: unknown): unknown {
