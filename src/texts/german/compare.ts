@@ -5,6 +5,7 @@ export const compareTexts: Catalogue["compare"] = {
   about: "das sagt, was besser ist",
   why: "Beide laufen auf denselben Aufstellungen mit demselben Glück; es zählen also nur die Läufe, in denen die eine alle Bälle ins Ziel bringt und die andere nicht. Das Urteil am Ende ist ein exakter Test: Gleiche werden in höchstens 5 von 100 Vergleichen unterschieden. Was unterwegs gesagt wird, hat einen strengeren Test, der gilt, so oft ihr auch hinseht.",
   with: "Womit",
+  choose: "wählt, womit",
   anotherRoutine: "eine andere Routine, hier",
   anotherProject: "dieselbe Routine, in einem anderen Projekt",
   before: "Dieses Projekt vor seiner letzten Änderung",
