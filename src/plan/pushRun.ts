@@ -28,7 +28,7 @@ export interface PushRun {
 /** Walls farther behind a start than this are not used, in tip radii. */
 const BEHIND_REACH = 2;
 /** Curves sharper than this are turned on the spot instead, mm. */
-const LEAST_RADIUS_MM = 40;
+export const LEAST_RADIUS_MM = 40;
 /** Driven on slowly after a carried ball has come to rest ahead, so that it is surely back in the pusher, mm. */
 export const CATCH_UP_MM = 40;
 
@@ -39,7 +39,7 @@ const STEADY_RAD = 0.05;
 const OPEN_FROM_MM = 80;
 
 /** Time in which carried balls come to rest after a turn, s. */
-const SETTLE_S = 0.5;
+export const SETTLE_S = 0.5;
 
 /** Drives to the start, does the push and comes off the wall. False, and nothing done, where no way has room. */
 export function pushAlong(builder: RoutineBuilder, run: PushRun): boolean {
@@ -141,7 +141,7 @@ function roundCaged(
 }
 
 /** Opens closed arms, once what rolls about between them after the last stop has come to rest: it would roll out. */
-function openUp(builder: RoutineBuilder): boolean {
+export function openUp(builder: RoutineBuilder): boolean {
   return !builder.armsAreClosed || (builder.wait(SETTLE_S) && builder.swingArms("open"));
 }
 

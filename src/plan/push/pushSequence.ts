@@ -1,3 +1,4 @@
+import { cagesBalls } from "../../model/arms.ts";
 import { robotOutline } from "../../model/outline.ts";
 import { ballsOf, type Project } from "../../model/project.ts";
 import type { Move, Routine } from "../../model/routine.ts";
@@ -88,7 +89,9 @@ export function planPushSequence(
     return [{ ...place, index, radiusMm: (kinds[index]?.diameterMm ?? 0) / 2 }];
   });
   const pose = { ...start, headingRad: atan2(ahead.yMm - start.yMm, ahead.xMm - start.xMm) };
-  const maker = makerFor(frame, lying);
+  // Without the engine's verdict more caged balls would be lost than others: see NOTES.md.
+  const cages = options.homeAfter !== undefined && cagesBalls(project.robot, kinds);
+  const maker = { ...makerFor(frame, lying), cages };
   const limitS = options.timeLeftS ?? project.rules.timeLimitS;
   const { homeAfter } = options;
   const isHome = homeAfter && ((moves: readonly Move[]) => homeAfter(movesFromFrame(frame, moves)));
@@ -117,6 +120,7 @@ export function makerFor(frame: Frame, balls: readonly LyingBall[]): TripMaker {
     guard: new BallGuard(frame.project.robot, BALL_GAP_MM),
     seatMm: scene.carry.seatMm,
     catchMm: catchHalfWidth(frame.project, balls),
+    cages: false,
     stands: standsIn(scene),
   };
 }

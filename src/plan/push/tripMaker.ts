@@ -10,6 +10,8 @@ export interface TripMaker {
   readonly seatMm: number;
   /** How far to the side a ball may lie that the pusher still takes in, mm. */
   readonly catchMm: number;
+  /** Its arms can be closed around the balls, which may then be carried home caged. */
+  readonly cages: boolean;
   /** Whether the robot has room at a pose, clearance included. */
   readonly stands: (pose: Pose) => boolean;
 }

@@ -5,12 +5,12 @@ import type { RoutineBuilder } from "../builder.ts";
 import { curveRate, leastCurveMm, turnsOnSpot } from "../carry.ts";
 import { SPOT_SHARE } from "../carryLimits.ts";
 import { beforeWedge, turnInsMm } from "../place.ts";
-import { finish, roundCorner } from "../pushRun.ts";
+import { finish, LEAST_RADIUS_MM, openUp, roundCorner, SETTLE_S } from "../pushRun.ts";
 import { type RoundedCorner, roundedCorners, type Waypoint } from "../rounding.ts";
 import { beforeWedgeMm } from "../target.ts";
 import { leaveWedge } from "../transfer.ts";
 import type { LyingBall } from "./ballGuard.ts";
-import { leftOf } from "./fromRobot.ts";
+import { distanceTo, leftOf } from "./fromRobot.ts";
 import { landsHome } from "./landing.ts";
 import { GENTLE_SHARE, type TripMaker } from "./tripMaker.ts";
 
@@ -45,11 +45,18 @@ export function bringHome(
   const from = builder.pose;
   const mark = builder.mark();
   const asideMm = balls.map((ball) => (scene.carry.holds ? 0 : leftOf(from, ball)));
-  for (const way of waysHome(builder)) {
+  const reach = (way: Way, drive: typeof follow): number => {
     builder.rewind(mark);
-    if (!follow(builder, way) || !isHome(builder, balls, asideMm)) continue;
-    const homeS = builder.timeS;
-    if (!guard.isClear(from, builder.moves.slice(mark.moveCount), others)) continue;
+    if (!drive(builder, way) || !isHome(builder, balls, asideMm)) return Number.POSITIVE_INFINITY;
+    if (!guard.isClear(from, builder.moves.slice(mark.moveCount), others)) return Number.POSITIVE_INFINITY;
+    return builder.timeS;
+  };
+  for (const way of waysHome(builder)) {
+    const openS = reach(way, follow);
+    const cagedS = maker.cages ? reach(way, followCaged) : Number.POSITIVE_INFINITY;
+    const homeS = Math.min(openS, cagedS);
+    if (homeS === Number.POSITIVE_INFINITY) continue;
+    if (maker.cages && openS <= cagedS) reach(way, follow);
     const there = builder.pose;
     const count = builder.moves.length;
     leaveWedge(builder);
@@ -68,6 +75,24 @@ function follow(builder: RoutineBuilder, way: Way): boolean {
     corners.every((corner) => roundCorner(builder, corner, SPOT_SHARE)) &&
     finish(builder, last, "wall")
   );
+}
+
+/** The same with closed arms: nothing is lost however fast the robot turns. They open on the push line. */
+function followCaged(builder: RoutineBuilder, way: Way): boolean {
+  const { pose } = builder;
+  const last = way[way.length - 1];
+  const next = way[1] ?? last;
+  if (last === undefined || next === undefined) return false;
+  // A ball that still rolls forward is met by the tips.
+  if (!builder.wait(SETTLE_S) || !builder.swingArms("closed")) return false;
+  const turn = wrapAngle(atan2(next.yMm - pose.yMm, next.xMm - pose.xMm) - pose.headingRad);
+  if (!builder.turn(turn)) return false;
+  for (const { point, turnRad, radiusMm, tangentMm } of roundedCorners(way)) {
+    const curved = radiusMm >= LEAST_RADIUS_MM;
+    if (!builder.drive(distanceTo(builder.pose, point) - (curved ? tangentMm : 0))) return false;
+    if (!(curved ? builder.arc(radiusMm, turnRad) : builder.turn(turnRad))) return false;
+  }
+  return openUp(builder) && finish(builder, last, "wall");
 }
 
 /** Against the wedge's edge balls run on over it; where the robot only stops they have to be there already. */

@@ -103,6 +103,24 @@ describe("a push sequence", () => {
     }
   });
 
+  it("carries balls between closed arms where that is quicker, and opens them for the wedge", () => {
+    const project = shippedProject("swinging-arms.json");
+    let caged = 0;
+    for (let i = 0; i < 4; i++) {
+      const balls = knownBalls(project, i);
+      const { moves, trips } = planPushSequence(project, balls, { homeAfter: homeAfter(project, balls) });
+      const home = homeAfter(project, balls)(moves);
+      expect(trips.flatMap((trip) => trip.balls).filter((ball) => home[ball] !== true)).toEqual([]);
+      for (const { fromMove, toMove } of trips) {
+        const arms = moves.slice(fromMove, toMove).flatMap((move) => (move.kind === "arms" ? [move.to] : []));
+        if (arms.length === 0) continue;
+        expect(arms).toEqual(["closed", "open"]);
+        caged++;
+      }
+    }
+    expect(caged).toBeGreaterThan(0);
+  });
+
   it("takes another way, or none, where the engine says no", () => {
     const balls = knownBalls(usual, 0);
     const free = planPushSequence(usual, balls);
