@@ -40,6 +40,11 @@ export class GyroDrawer {
     this.setAtS = atS;
   }
 
+  /** The robot has learned that its believed heading was wrong by this much. */
+  believe(byRad: number): void {
+    this.offsetRad -= byRad;
+  }
+
   /**
    * Steers one move. @param fromRad true heading before it; @param toRad believed heading it is to end with;
    * @param sigma, kappa, length the commanded motion; @param endS second at which it ends; out.scale of a way is left alone

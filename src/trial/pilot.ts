@@ -25,13 +25,15 @@ const HOME_RADII = 0.25;
 
 /**
  * The robot's mind in a trial: runs a program on what the sensors read and on where it believes it is. It believes that
- * every command was carried out, walls of the map included (dead reckoning; a wall that squares it up puts it right); the
- * sensors read the true world. With `perfect` sight it knows its own place and that of every ball instead.
+ * every command was carried out, walls of the map included (dead reckoning; a wall that squares it up puts it right, and so does a
+ * scan by the walls it reads: scanFix.ts); the sensors read the true world. With `perfect` sight it knows its own place and that of every ball instead.
  */
 export class Pilot implements ProgramWorld {
   readonly feelsBall: boolean;
   notes: PointMm[] = [];
   timeLeftS = 0;
+  /** By how much the last move, a scan, has put the believed heading right. */
+  headingFixRad = 0;
   private readonly project: Project;
   private readonly program: Program;
   private readonly perfect: boolean;
@@ -118,11 +120,26 @@ export class Pilot implements ProgramWorld {
   moveEnded(command: Move, ran: "front" | "back" | null): void {
     this.walker.advance(command);
     this.bumpedWith = ran;
+    this.headingFixRad = 0;
     if (this.scanning === null) return;
-    const { corner } = this.scanning;
+    const { corner, angleRad } = this.scanning;
+    this.putRight(angleRad);
     this.scanning = null;
     this.notes =
       this.scanner === null ? [] : this.scanner.finish().filter((ball) => this.isOpen(ball, corner));
+  }
+
+  /** A scan has shown where the walls of the map are. */
+  private putRight(angleRad: number): void {
+    const fix = this.scanner?.fix() ?? null;
+    if (fix === null) return;
+    this.headingFixRad = fix.headingRad + fix.turnFrac * angleRad;
+    const { xMm, yMm, headingRad } = this.walker.pose;
+    this.walker.pose = {
+      xMm: xMm + fix.xMm,
+      yMm: yMm + fix.yMm,
+      headingRad: headingRad + this.headingFixRad,
+    };
   }
 
   answer(ask: Condition): boolean {

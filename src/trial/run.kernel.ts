@@ -249,6 +249,7 @@ export function run(
     t += duration;
     if (duration < whole || (t >= limit && (pilot !== null || m < moves.length - 1))) result.cut = true;
     pilot?.moveEnded(command, ranInto(plan, command));
+    if (pilot !== null) plan.gyro?.believe(pilot.headingFixRad);
     if (plan.gyro !== null && command.kind === "toWall" && plan.planner.flush) {
       plan.gyro.set(robot.heading, believedAfter(plan, m), t);
     }

@@ -9,6 +9,7 @@ import { bx, by } from "./balls.kernel.ts";
 import { ballDistance } from "./beam.kernel.ts";
 import { move, profile, progressAt } from "./clock.kernel.ts";
 import { CUT_SD } from "./drift.ts";
+import { type PlaceFix, placeFix, type ScanReading } from "./scanFix.ts";
 
 /** A reading nearer than the map's walls by this much is a ball, mm: what believed and true place may be off. */
 const NEARER_MM = 35;
@@ -21,10 +22,7 @@ const APART = 1.5;
 /** A ball is met this share of its radius before its middle on average over the echoes that count. */
 const FACE = 0.93;
 
-interface Echo {
-  readonly headingRad: number;
-  readonly distanceMm: number;
-}
+type Echo = ScanReading;
 
 /**
  * The distance sensor of a robot: one reading, or a reading every 1/readsPerS while it turns. Between two steps of the
@@ -106,9 +104,23 @@ export class Scanner {
       if (move.count > 0) planner.poseAt(progressAt(at), this.pose);
       const [x = 0, y = 0, c = 1, s = 0] = this.pose;
       const distanceMm = this.read(x, y, c, s);
-      this.echoes.push({ headingRad: this.believed.headingRad + sign * profile.distanceAt(at), distanceMm });
+      const turnedRad = sign * profile.distanceAt(at);
+      this.echoes.push({ headingRad: this.believed.headingRad + turnedRad, turnedRad, distanceMm });
     }
     this.ahead.fill(0);
+  }
+
+  /** Puts the belief right by the walls that were read; null where they say nothing. Before the balls are asked for. */
+  fix(): PlaceFix | null {
+    const { believed } = this;
+    const fix = placeFix(this.echoes, this.faces, this.sensor, believed);
+    if (fix === null) return null;
+    this.believed = { ...believed, xMm: believed.xMm + fix.xMm, yMm: believed.yMm + fix.yMm };
+    this.echoes = this.echoes.map((echo) => ({
+      ...echo,
+      headingRad: echo.headingRad + fix.headingRad + fix.turnFrac * echo.turnedRad,
+    }));
+    return fix;
   }
 
   /** The balls made out, where the robot believes them to be. */

@@ -5,6 +5,7 @@ import { sensorOf } from "../../src/model/sensor.ts";
 import { RAD_PER_DEG } from "../../src/model/units.ts";
 import { withWedgeIn } from "../../src/model/wedgeCorner.ts";
 import type { Corner, PointMm } from "../../src/model/zone.ts";
+import type { Pose } from "../../src/motion/pose.ts";
 import { Walker } from "../../src/motion/walker.ts";
 import { FetchPlanner } from "../../src/plan/fetch.ts";
 import { KNOCK_S } from "../../src/plan/programWalk.ts";
@@ -19,8 +20,9 @@ export interface SensorLog {
   /** The project as it was in this run: the wedge where it was drawn. */
   readonly project: Project;
   readonly answers: readonly { readonly kind: string; readonly than: number; readonly yes: boolean }[];
-  /** The notes after each scan. */
+  /** The notes after each scan, and where it told the robot that it is. */
   readonly notes: readonly (readonly PointMm[])[];
+  readonly places: readonly Pose[];
   readonly outcome: TrialOutcome;
   readonly recording: Recording;
 }
@@ -33,6 +35,7 @@ export function listen(project: Project, routine: Routine, seed: number, index: 
   const answer = vi.spyOn(pilot, "answer");
   const scan = vi.spyOn(pilot, "scan");
   const notes: PointMm[][] = [];
+  const places: Pose[] = [];
   const ended = pilot.moveEnded.bind(pilot);
   let scans = 0;
   vi.spyOn(pilot, "moveEnded").mockImplementation((command, ran) => {
@@ -40,6 +43,7 @@ export function listen(project: Project, routine: Routine, seed: number, index: 
     if (scan.mock.calls.length === scans) return;
     scans = scan.mock.calls.length;
     notes.push([...pilot.notes]);
+    places.push(pilot.pose);
   });
   const { outcome, recording } = recordTrial(plan, seed, index);
   const answers = answer.mock.calls.map(([ask], i) => ({
@@ -47,7 +51,7 @@ export function listen(project: Project, routine: Routine, seed: number, index: 
     than: ask.kind === "nearer" ? ask.thanMm : ask.kind === "shortOfTime" ? ask.belowS : 0,
     yes: answer.mock.results[i]!.value as boolean,
   }));
-  return { project: used.project, answers, notes, outcome, recording };
+  return { project: used.project, answers, notes, places, outcome, recording };
 }
 
 /** Thrown where the time limit ended the run. */
@@ -98,6 +102,8 @@ export class ReplayTeam implements TeamCode {
     else if (name === "wait") this.drive({ kind: "wait", durationS: n(a) });
     else if (name === "scan") {
       this.drive(turn());
+      // The walls it has read put right where it takes itself to be.
+      this.walker.pose = this.log.places[this.scans]!;
       this.notes = [...this.log.notes[this.scans++]!];
     } else if (name === "fetch") this.fetch(n(a), String(b));
     else if (name === "go_to") {

@@ -27,7 +27,7 @@ export const listingTexts = topic("listing", {
     wait: "Stand still.",
     open_arms: "Run the arms' motor outward for s while the robot stands still.",
     close_arms: "Run the arms' motor inward for s while the robot stands still.",
-    scan: "Turn on the spot by deg (positive: left) while the distance sensor reads; then forget the old notes and note the place of every ball made out: nearer than the walls are, and not on the wedge in this corner.",
+    scan: "Turn on the spot by deg (positive: left) while the distance sensor reads; put right where the robot should be by now (place and heading) until the walls of the map fit what was read of them; then forget the old notes and note the place of every ball made out: nearer than the walls are, and not on the wedge in this corner.",
     fetch: (knockS: number) =>
       `Of the noted balls take the one that takes least time (${knockS} s more for each other noted ball touched on the way) and strike it off; drive behind it, push it onto the wedge in this corner, back off. With a light barrier: give up as soon as the ball is not in the pusher. If none can be fetched, forget all notes.`,
     go_to:

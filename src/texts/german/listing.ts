@@ -28,7 +28,7 @@ export const listingTexts: Catalogue["listing"] = {
     wait: "Stehen bleiben.",
     open_arms: "Den Motor der Arme s Sekunden lang nach außen laufen lassen, während der Roboter steht.",
     close_arms: "Den Motor der Arme s Sekunden lang nach innen laufen lassen, während der Roboter steht.",
-    scan: "Auf der Stelle um deg drehen (positiv: nach links), während der Abstandssensor misst; dann alles Gemerkte vergessen und die Stelle jedes Balls merken, der zu erkennen war: näher als die Wände und nicht auf dem Keil in dieser Ecke.",
+    scan: "Auf der Stelle um deg drehen (positiv: nach links), während der Abstandssensor misst; berichtigen, wo der Roboter jetzt sein müsste (Stelle und Richtung), bis die Wände der Karte zu dem passen, was von ihnen gemessen wurde; dann alles Gemerkte vergessen und die Stelle jedes Balls merken, der zu erkennen war: näher als die Wände und nicht auf dem Keil in dieser Ecke.",
     fetch: (knockS) =>
       `Von den gemerkten Bällen den nehmen, der am wenigsten Zeit kostet (${knockS} s mehr für jeden anderen gemerkten Ball, der unterwegs berührt wird), und ihn vergessen; hinter ihn fahren, ihn auf den Keil in dieser Ecke schieben, zurückfahren. Mit Lichtschranke: aufgeben, sobald der Ball nicht im Schieber ist. Lässt sich keiner holen: alles Gemerkte vergessen.`,
     go_to:

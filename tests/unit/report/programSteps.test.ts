@@ -145,7 +145,12 @@ describe.each(cases)(
     it("takes the robot of the trial, drift and all, along the path it drove", () => {
       const { moves } = replay(textOf(sheet, "python"), "python", log);
       const { recording } = recordTrial(compileTrial(project, routineOf(moves)), 1, index);
-      for (const [i, startS] of log.recording.moveStartS.entries()) {
+      // Once a scan has told the robot where it is, a wall that it then meets tells it something else than a list of moves would know.
+      const scan = moves.findIndex((move) => move.kind === "turn" && Math.abs(move.angleRad) > 6);
+      const wall = moves.findIndex((move, i) => i > scan && move.kind === "toWall");
+      const starts = log.recording.moveStartS.slice(0, wall < 0 ? undefined : wall + 1);
+      expect(starts.length).toBeGreaterThan(8);
+      for (const [i, startS] of starts.entries()) {
         const driven = robotAt(log.recording, startS);
         const again = robotAt(recording, recording.moveStartS[i] ?? 0);
         expect(Math.hypot(driven.xMm - again.xMm, driven.yMm - again.yMm), `move ${i}`).toBeLessThan(PATH_MM);
