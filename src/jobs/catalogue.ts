@@ -1,6 +1,7 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { type Catalogue, catalogueIds, catalogueOf } from "../plan/catalogue.ts";
+import { type Catalogue, catalogueOf } from "../plan/catalogue.ts";
+import { catalogueIds } from "../plan/catalogueIds.ts";
 import type { JobOptions } from "./jobOptions.ts";
 import type { Pool } from "./pool.ts";
 

@@ -1,17 +1,7 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { patternTexts } from "../texts/english/pattern.ts";
-import { FAMILIES } from "./families.ts";
+import { catalogueIds, type MissingFamily, missingFamilies } from "./catalogueIds.ts";
 import { RoutineMaker } from "./maker.ts";
-import { idOf, recipesOf } from "./recipe.ts";
-import { sensingIds } from "./sensing.ts";
-
-/** A pattern that gives no routine for a project. */
-export interface MissingFamily {
-  readonly pattern: string;
-  /** Plain sentence. */
-  readonly reason: string;
-}
 
 export interface Catalogue {
   readonly routines: readonly Routine[];
@@ -34,11 +24,6 @@ export function makeCatalogue(project: Project): Catalogue {
   return catalogueOf(catalogueIds(project).map((id) => maker.make(id)));
 }
 
-/** The ids a catalogue is made of; a zone may have no room for some. */
-export function catalogueIds(project: Project): readonly string[] {
-  return [...recipesOf(project).map(idOf), ...sensingIds(project)];
-}
-
 /** The catalogue of what was made for its ids, in their order. */
 export function catalogueOf(made: readonly (Routine | null)[]): Catalogue {
   const seen = new Set<string>();
@@ -53,13 +38,4 @@ export function catalogueOf(made: readonly (Routine | null)[]): Catalogue {
     seen.add(print);
   }
   return { routines, missing: missingFamilies(present) };
-}
-
-/** @param present patterns of which the zone has a routine */
-export function missingFamilies(present: ReadonlySet<string>): readonly MissingFamily[] {
-  const reason = patternTexts.noRoom;
-  return FAMILIES.filter(({ pattern }) => !present.has(pattern)).map(({ pattern, needs }) => ({
-    pattern,
-    reason: needs?.reason ?? reason,
-  }));
 }

@@ -1,6 +1,6 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { catalogueIds } from "../plan/catalogue.ts";
+import { catalogueIds } from "../plan/catalogueIds.ts";
 import { entryOrder } from "./entryOrder.ts";
 import type { Objective } from "./objective.ts";
 import { Race } from "./race.ts";

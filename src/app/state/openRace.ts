@@ -1,7 +1,7 @@
 import { RaceRun } from "../../jobs/race.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
-import { type MissingFamily, missingFamilies } from "../../plan/catalogue.ts";
+import { type MissingFamily, missingFamilies } from "../../plan/catalogueIds.ts";
 import { byMoves, byTime, type Entrant } from "../../search/entrant.ts";
 import type { Objective } from "../../search/objective.ts";
 import { planRace } from "../../search/planRace.ts";

@@ -2,7 +2,7 @@ import { Gate } from "../../jobs/gate.ts";
 import type { RaceProgress } from "../../jobs/race.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
-import type { MissingFamily } from "../../plan/catalogue.ts";
+import type { MissingFamily } from "../../plan/catalogueIds.ts";
 import { EVERY_BALL, type Objective } from "../../search/objective.ts";
 import { rankingTexts } from "../../texts/english/ranking.ts";
 import type { Candidate } from "./candidate.ts";
@@ -175,14 +175,11 @@ export class Ranking {
     if (!isSame(this.fronts, fronts)) this.fronts = fronts;
     this.missing = race.missing();
     this.hasFirstLook = stage !== "first-look";
-    if (stage !== "first-look" && stage !== "widening") this.#leaders = leadersOf(this.candidates);
+    if (this.fronts.time.length > 0)
+      this.#leaders = this.candidates.slice(0, LEADERS).map(({ routine }) => routine.id);
     this.onShown();
     if ((isNew && this.hasFirstLook) || (isFirst && this.candidates.length > 0)) this.onRound();
   }
-}
-
-function leadersOf(candidates: readonly Candidate[]): readonly string[] {
-  return candidates.slice(0, LEADERS).map(({ routine }) => routine.id);
 }
 
 function isSame(a: Fronts, b: Fronts): boolean {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { nominalCourse } from "../../../src/motion/course.ts";
 import { candidateIds } from "../../../src/plan/candidates.ts";
-import { catalogueIds } from "../../../src/plan/catalogue.ts";
+import { catalogueIds } from "../../../src/plan/catalogueIds.ts";
 import { turnedCode, turnedFromCode } from "../../../src/plan/dial.ts";
 import { FAMILIES } from "../../../src/plan/families.ts";
 import { RoutineMaker } from "../../../src/plan/maker.ts";

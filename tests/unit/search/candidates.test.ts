@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { catalogueIds } from "../../../src/plan/catalogue.ts";
+import { catalogueIds } from "../../../src/plan/catalogueIds.ts";
 import { recipeOf } from "../../../src/plan/recipe.ts";
 import { entryOrder } from "../../../src/search/entryOrder.ts";
 import { variedIds } from "../../../src/search/variedIds.ts";
