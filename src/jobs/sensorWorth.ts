@@ -3,7 +3,7 @@ import type { Routine } from "../model/routine.ts";
 import { type Sensor, sideOf } from "../model/sensor.ts";
 import { perfectRoutine } from "../plan/perfect.ts";
 import { idOf, recipesOf } from "../plan/recipe.ts";
-import { sensingIds } from "../plan/sensing.ts";
+import { sensingIds } from "../plan/sensingPlan.ts";
 import { usualSensors } from "../plan/usualSensors.ts";
 import { bestOfEach } from "../score/bestOfEach.ts";
 import { type Comparison, compareRoutines } from "../score/compare.ts";

@@ -2,7 +2,7 @@ import type { Project } from "../model/project.ts";
 import { patternTexts } from "../texts/english/pattern.ts";
 import { FAMILIES } from "./families.ts";
 import { idOf, recipesOf } from "./recipe.ts";
-import { sensingIds } from "./sensing.ts";
+import { sensingIds } from "./sensingPlan.ts";
 
 /** A pattern that gives no routine for a project. */
 export interface MissingFamily {

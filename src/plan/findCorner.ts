@@ -1,27 +1,16 @@
 import type { Program, Question } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
-import { sensorOf } from "../model/sensor.ts";
 import { withWedgeIn } from "../model/wedgeCorner.ts";
 import type { Corner } from "../model/zone.ts";
 import { entryPose } from "../motion/entry.ts";
 import type { Pose } from "../motion/pose.ts";
-import { wedgeStopsRobot } from "../motion/surroundings.ts";
 import { Walker } from "../motion/walker.ts";
 import { type CornerCheck, cornerCheck } from "./cornerCheck.ts";
+import type { FindBy } from "./sensingPlan.ts";
 import { wallCheck } from "./wallCheck.ts";
-
-/** By looking into each corner from in front of it, or by following the walls from corner to corner. */
-export type FindBy = "find" | "wall";
 
 /** All corners in the order in which walls join them. */
 const AROUND: readonly Corner[] = ["lower-left", "lower-right", "upper-right", "upper-left"];
-
-/** The ways to find the wedge that a robot has sensors for. */
-export function findsBy({ robot, zone }: Project): readonly FindBy[] {
-  if (sensorOf(robot.sensors, "floor") !== undefined) return ["find", "wall"];
-  const bumps = robot.sensors.some((sensor) => sensor.kind === "bump" && sensor.side === "front");
-  return bumps && wedgeStopsRobot(zone, robot) ? ["wall"] : [];
-}
 
 /**
  * Goes from corner to corner, looks whether the wedge is there, and does the rest for the corner it has found; the last one needs no

@@ -7,19 +7,15 @@ import type { Corner } from "../model/zone.ts";
 import { entryAt, entryPose } from "../motion/entry.ts";
 import type { Pose } from "../motion/pose.ts";
 import { patternTexts } from "../texts/english/pattern.ts";
-import { type FindBy, findProgram, findsBy } from "./findCorner.ts";
+import { findProgram } from "./findCorner.ts";
 import { poseFromFrame, targetFrame } from "./frame.ts";
 import { lookouts } from "./lookout.ts";
 import { nominalMoves } from "./nominalMoves.ts";
 import { sceneOf } from "./scene.ts";
+import { type SensingPlan, sensingPlan, TAILS, type Tail } from "./sensingPlan.ts";
 
 /** Makes a blind routine by id for a project; the catalogue's maker. */
 export type BlindMaker = (project: Project, id: string) => Routine | null;
-
-/** The blind sweeps that may follow the search, by id without speed; the one that does best depends on the zone. */
-const TAILS = { none: "", herd: "herd-all-c2-q-b", fan: "fan-n5-c2-q" } as const;
-type Tail = keyof typeof TAILS;
-const TAIL_NAMES: readonly Tail[] = ["none", "herd", "fan"];
 
 /** Bearing between two readings of a scan, rad: a few of them fall on any ball in range. */
 const READ_EVERY_RAD = 2 * RAD_PER_DEG;
@@ -31,38 +27,10 @@ const LAST_LOOK_S = 20;
 const NONE_SEEN: Question = { ask: { kind: "seen" }, not: true };
 const LATE: Question = { ask: { kind: "shortOfTime", belowS: LAST_LOOK_S }, not: false };
 
-interface Plan {
-  /** With a known corner; or after looking into each corner; or after following the walls from corner to corner. */
-  readonly how: "look" | FindBy;
-  readonly places: number;
-  readonly tail: Tail;
-}
-
-/** Routines that sense, for robots that can; none for the others. Ids are stable. */
-export function sensingIds(project: Project): readonly string[] {
-  const { sensors } = project.robot;
-  const finds = project.rules.wedgeCorners.length > 1;
-  const hows: readonly Plan["how"][] = finds ? findsBy(project) : ["look"];
-  const sees = sensorOf(sensors, "distance") !== undefined;
-  const places = sees ? [1, 2] : finds ? [0] : [];
-  return hows.flatMap((how) =>
-    places.flatMap((count) =>
-      TAIL_NAMES.filter((tail) => tail !== "none" || count > 0).map((tail) =>
-        idOf({ how, places: count, tail }),
-      ),
-    ),
-  );
-}
-
-function idOf({ how, places, tail }: Plan): string {
-  return `${how}-n${places}-${tail}`;
-}
-
 /** @returns null for an id that is none of the project's, or where there is no room for it */
 export function makeSensing(project: Project, id: string, makeBlind: BlindMaker): Routine | null {
-  if (!sensingIds(project).includes(id)) return null;
-  const [, kind, places, tail] = id.match(/^(find|wall|look)-n(\d)-(\w+)$/) ?? [];
-  const plan: Plan = { how: kind as Plan["how"], places: Number(places), tail: tail as Tail };
+  const plan = sensingPlan(project, id);
+  if (plan === null) return null;
   const after = (known: Project, from: Pose) => restFrom(known, plan, from, makeBlind);
   const program =
     plan.how === "look" ? lookProgram(project, plan, makeBlind) : findProgram(project, plan.how, after);
@@ -77,7 +45,7 @@ export function makeSensing(project: Project, id: string, makeBlind: BlindMaker)
   };
 }
 
-function labelOf({ how, places, tail }: Plan): string {
+function labelOf({ how, places, tail }: SensingPlan): string {
   const parts = [
     places === 0 ? "" : patternTexts.looksFrom(places),
     tail === "none" ? "" : patternTexts.sweepsLeft(places > 0, tail),
@@ -86,7 +54,7 @@ function labelOf({ how, places, tail }: Plan): string {
 }
 
 /** Looks around from each place, fetches until nothing is seen any more, and sweeps blindly from the last place. */
-function lookProgram(project: Project, plan: Plan, makeBlind: BlindMaker): Program | null {
+function lookProgram(project: Project, plan: SensingPlan, makeBlind: BlindMaker): Program | null {
   const { corner } = project.zone.wedge;
   const frame = targetFrame(project, true);
   const scene = sceneOf(frame);
@@ -138,7 +106,7 @@ function tailMoves(project: Project, tail: Tail, from: Pose, makeBlind: BlindMak
 }
 
 /** What follows once the corner is known, from a pose. */
-function restFrom(project: Project, plan: Plan, from: Pose, makeBlind: BlindMaker): Program | null {
+function restFrom(project: Project, plan: SensingPlan, from: Pose, makeBlind: BlindMaker): Program | null {
   if (plan.places > 0) return lookProgram(project, plan, makeBlind);
   return tailMoves(project, plan.tail, from, makeBlind);
 }

@@ -5,7 +5,7 @@ import type { Project } from "../../src/model/project.ts";
 import type { Routine } from "../../src/model/routine.ts";
 import { SENSOR_PRESETS } from "../../src/model/sensorPresets.ts";
 import { RoutineMaker } from "../../src/plan/maker.ts";
-import { sensingIds } from "../../src/plan/sensing.ts";
+import { sensingIds } from "../../src/plan/sensingPlan.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
 import { runFates } from "../../src/trial/fates.ts";
 import { moveAt, robotAt } from "../../src/trial/playback.ts";

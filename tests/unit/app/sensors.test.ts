@@ -4,7 +4,7 @@ import { sensorRows } from "../../../src/app/sensors/sensorRows.ts";
 import { fittedSensors, SLOTS, withPrinciple, withSensor } from "../../../src/app/sensors/slots.ts";
 import { parseProjectFile } from "../../../src/model/parse.ts";
 import { projectForFile } from "../../../src/model/serialise.ts";
-import { sensingIds } from "../../../src/plan/sensing.ts";
+import { sensingIds } from "../../../src/plan/sensingPlan.ts";
 import { SHIPPED, shippedProject } from "../../support/projectFiles.ts";
 
 const formOf = (name: string) => projectForFile(shippedProject(name)) as unknown as Form;

@@ -3,7 +3,7 @@ import { Pool } from "../../../src/jobs/pool.ts";
 import { worthOfSensors } from "../../../src/jobs/sensorWorth.ts";
 import { ballsOf } from "../../../src/model/project.ts";
 import { sensorOf } from "../../../src/model/sensor.ts";
-import { sensingIds } from "../../../src/plan/sensing.ts";
+import { sensingIds } from "../../../src/plan/sensingPlan.ts";
 import { usualSensors } from "../../../src/plan/usualSensors.ts";
 import { equipmentWords, sensingVerdict, worthWords } from "../../../src/report/sensorWords.ts";
 import { bestOfEach } from "../../../src/score/bestOfEach.ts";
