@@ -84,14 +84,6 @@ export function solvePushField(
   return { field, solver, pockets };
 }
 
-/** Index of the place nearest to a point. */
-export function placeAt(field: PushField, xMm: number, yMm: number): number {
-  const column = Math.round((xMm - field.radiusMm) / field.stepXMm);
-  const row = Math.round((yMm - field.radiusMm) / field.stepYMm);
-  const inside = (value: number, count: number): number => Math.min(count - 1, Math.max(0, value));
-  return inside(row, field.rows) * field.columns + inside(column, field.columns);
-}
-
 function statesOf(solver: FieldSolver, pockets: Pockets): Uint8Array {
   const { setup, best } = solver;
   return Uint8Array.from(best, (seconds, cell) => {
