@@ -32,12 +32,9 @@ export const webThreads: StartThread = (events) => {
   };
 };
 
-/**
- * Workers worth having on this machine: one core is left to the page, but two at least. The page is idle most of the time, and
- * what is asked for by hand is not to wait for a single worker's long task.
- */
+/** Workers worth having on this machine: one core is left to the page, which also draws. */
 export function webPoolSize(cores = navigator.hardwareConcurrency): number {
-  return Math.min(Math.max(2, cores - 1), MOST_WORKERS);
+  return Math.min(Math.max(1, cores - 1), MOST_WORKERS);
 }
 
 /** Each worker compiles and warms up the engine on its own: with more, a short job spends its time on that. */
