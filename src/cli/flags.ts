@@ -1,4 +1,7 @@
-/** The command line in one table: what args.ts accepts and help.ts prints. */
+/**
+ * The command line in one table: what args.ts accepts and help.ts prints.
+ * A little over 300 lines: a row for each flag and each command, and nothing that runs.
+ */
 
 import { AUDIENCES } from "../report/sheet/sheetFacts.ts";
 
