@@ -20,6 +20,13 @@ export class TrajectoryHash {
     this.count = 0;
   }
 
+  /** Goes on from where another one is. */
+  copy(other: TrajectoryHash): void {
+    this.laneA = other.laneA;
+    this.laneB = other.laneB;
+    this.count = other.count;
+  }
+
   /** Takes in the 64 bits of a double; 0 and −0 differ, all NaN count as one. */
   mix(value: number): void {
     const finite = Number.isNaN(value) ? NaN : value;

@@ -50,6 +50,18 @@ export class RandomStream {
     return openUnit(this.words, 0);
   }
 
+  /** Uniform draws taken since the stream was opened. */
+  get drawn(): number {
+    return 2 * this.block - (this.half ? 1 : 0);
+  }
+
+  /** Goes on, or back, to where so many uniform draws had been taken. */
+  resume(drawn: number): void {
+    this.block = Math.floor(drawn / 2);
+    this.half = false;
+    if (drawn % 2 === 1) this.uniform();
+  }
+
   /** Standard normal; takes one uniform draw. */
   normal(): number {
     return normalQuantile(this.uniform());

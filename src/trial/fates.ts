@@ -9,12 +9,12 @@ import {
   leftS,
   lines,
   result,
-  run,
   touched,
   touchMove,
   touchS,
   wasHome,
-} from "./run.kernel.ts";
+} from "./result.kernel.ts";
+import { run } from "./run.kernel.ts";
 import { placementOf, planFor } from "./run.ts";
 import { lossOf } from "./verdict.ts";
 

@@ -30,6 +30,19 @@ interface Eye {
   readonly side: -1 | 1;
 }
 
+/** What steering beside walls has come to on the way through a trial. */
+export interface GuideState {
+  readonly drawn: number;
+  readonly estimate: WallEstimate;
+  readonly last: SteeredMove | null;
+}
+
+/** The last move that was steered, and by what: in the next one what was read still holds. */
+interface SteeredMove {
+  readonly move: number;
+  readonly beside: Beside;
+}
+
 /**
  * Steers beside a wall by a sensor that looks at it: what "keeping its distance" in a move means. The robot reads the true distance
  * with error, estimates from its readings how far off its line it is and at what angle (wallEstimate.ts), and drives a gentle curve
@@ -38,11 +51,10 @@ interface Eye {
 export class SideGuide {
   private readonly eyes: ReadonlyMap<number, Eye>;
   private readonly random = new RandomStream();
-  private readonly estimate = new WallEstimate();
+  private estimate = new WallEstimate();
   private readonly pose = new Float64Array(7);
   private readonly headingSdRad: number;
-  /** The last move that was steered, and by what: in the next one what was read still holds. */
-  private last: { readonly move: number; readonly beside: Beside } | null = null;
+  private last: SteeredMove | null = null;
 
   constructor(project: Project) {
     const { zone } = project;
@@ -61,6 +73,17 @@ export class SideGuide {
   openTrial(seed: number, trial: number): void {
     this.random.open(seed, trial, STREAMS.beside);
     this.last = null;
+  }
+
+  keep(): GuideState {
+    return { drawn: this.random.drawn, estimate: this.estimate.copy(), last: this.last };
+  }
+
+  /** Goes on from where it was earlier in the same trial. */
+  takeUp({ drawn, estimate, last }: GuideState): void {
+    this.random.resume(drawn);
+    this.estimate = estimate.copy();
+    this.last = last;
   }
 
   /**

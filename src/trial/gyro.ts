@@ -9,6 +9,13 @@ const SHORTEST_WAY_MM = 5;
 /** A correction at most doubles a turn or takes it back: nobody's control loop does more. */
 const MOST_SCALE = 2;
 
+/** What a gyro has come to on the way through a trial. */
+export interface GyroState {
+  readonly drawn: number;
+  readonly offsetRad: number;
+  readonly setAtS: number;
+}
+
 /**
  * What a heading gyro makes of a move: the robot turns, and keeps its heading on the way, until the gyro reads the heading
  * it believes in. So turn scale, turn noise and curvature are replaced by an error that each move draws anew (bounded at
@@ -32,6 +39,17 @@ export class GyroDrawer {
     this.rate = this.sensor.driftSdRadPerS * this.stream.normalCut(CUT_SD);
     this.offsetRad = startHeadingRad;
     this.setAtS = 0;
+  }
+
+  keep(): GyroState {
+    return { drawn: this.stream.drawn, offsetRad: this.offsetRad, setAtS: this.setAtS };
+  }
+
+  /** Goes on from where it was earlier in the same trial. */
+  takeUp({ drawn, offsetRad, setAtS }: GyroState): void {
+    this.stream.resume(drawn);
+    this.offsetRad = offsetRad;
+    this.setAtS = setAtS;
   }
 
   /** The robot is square to a wall whose heading it knows. */

@@ -61,6 +61,17 @@ export interface TrialPlan {
   readonly byCorner: readonly TrialPlan[];
 }
 
+/** The same for another list of moves of the same project: all that draws and steers is shared, so that one runs after the other. */
+export function withMoves(plan: TrialPlan, routine: Routine): TrialPlan {
+  return {
+    ...plan,
+    routine,
+    motions: routine.moves.map(motionOf),
+    headings: plan.gyro === null ? [] : headingsOf(plan.project, routine.moves),
+    byCorner: plan.byCorner.map((each) => withMoves(each, routine)),
+  };
+}
+
 /** Makes what decides, and what steers by a wall, on the way in a project; null if nothing does. */
 export interface TrialParts {
   readonly pilotOf: (project: Project) => Pilot | null;

@@ -2,30 +2,25 @@ import type { Move } from "../model/routine.ts";
 import type { PointMm } from "../model/zone.ts";
 import type { ArmSwing } from "../motion/arms.ts";
 import { setProfile } from "../motion/duration.ts";
-import type { PathTracer } from "../motion/path.kernel.ts";
 import { motionOf } from "../motion/walker.ts";
 import { sinCos } from "../num/elementary.ts";
-import { TrajectoryHash } from "../num/hash.ts";
-import { SCRATCH, SLOTS } from "../num/slots.ts";
+import { SCRATCH } from "../num/slots.ts";
 import { arms, setArms } from "./arms.kernel.ts";
-import { bx, by, mode, OUT } from "./balls.kernel.ts";
 import { freeze, move, profile, setRobot, startMove, timeOf } from "./clock.kernel.ts";
-import { byRobot, stirred } from "./contact.kernel.ts";
+import { byRobot } from "./contact.kernel.ts";
 import type { RealMotion } from "./drift.ts";
-import { isAwake, runMove, type Watcher } from "./engine.kernel.ts";
-import { inJam } from "./jam.kernel.ts";
+import { isAwake, runMove } from "./engine.kernel.ts";
 import { loadBalls, loadPlan } from "./load.kernel.ts";
 import type { Pilot } from "./pilot.ts";
 import type { TrialPlan } from "./plan.ts";
 import type { Recorder } from "./recorder.ts";
-import type { RunEventKind } from "./recording.ts";
+import { carried, executed, hash, lines, resetResult, result, watcher } from "./result.kernel.ts";
 import { robot } from "./robot.kernel.ts";
 import { runSwing } from "./swing.kernel.ts";
-import { isHome } from "./wedge.kernel.ts";
 
 /**
- * One run from placement to rest, in this worker's world.
- * Over 300 lines: what is remembered of each ball, and the loop that changes it, share module-level arrays.
+ * One run from placement to rest, in this worker's world: opened, driven move by move, and ended. Between two moves it may be kept
+ * and taken up again (world.kernel.ts).
  */
 
 /** Longest time given to balls to come to rest once the run is over, s: with c = 0.005 a ball at 600 mm/s stops in 12 s. */
@@ -33,143 +28,8 @@ const SETTLE_S = 120;
 /** From the bumper's contact until the robot has stopped pushing, s; common practice, no source. */
 const BUMP_S = 0.1;
 
-/**
- * What the run in this worker's world came to. Read right after `run`.
- */
-export const result = {
-  timeS: 0,
-  cut: false,
-  /** Index of the last move that was begun; −1 for none. */
-  lastMove: -1,
-  /** Moves begun. */
-  moves: 0,
-  jams: 0,
-  stalls: 0,
-};
-export const touched = new Uint8Array(SLOTS);
-/** 1: counts as delivered now. */
-export const home = new Uint8Array(SLOTS);
-/** Second at which it last came home. */
-export const homeAtS = new Float64Array(SLOTS);
-/** 1: was home once. */
-export const wasHome = new Uint8Array(SLOTS);
-/** 1: was in a jam; where. */
-export const wasJammed = new Uint8Array(SLOTS);
-export const jamX = new Float64Array(SLOTS);
-export const jamY = new Float64Array(SLOTS);
-/** Second and move of what happened to a ball last; read only where it did happen (touched, wasHome, wasJammed, OUT). */
-export const touchS = new Float64Array(SLOTS);
-export const touchMove = new Int16Array(SLOTS);
-export const leftS = new Float64Array(SLOTS);
-export const leftMove = new Int16Array(SLOTS);
-export const jamS = new Float64Array(SLOTS);
-export const jamMove = new Int16Array(SLOTS);
-/** 1: the robot touched it when the time limit cut the routine short. */
-export const carried = new Uint8Array(SLOTS);
-/** What a pilot had driven, and the lines of its program; as long as `result.moves`. Empty for a list of moves. */
-export const executed: Move[] = [];
-export const lines: number[] = [];
-export const hash = new TrajectoryHash();
-
 const real: RealMotion = { scale: 1, kappaExtra: 0 };
 const trig = new Float64Array(SCRATCH);
-
-/** Follows a run step by step: what was touched, what came home, the hash, and the recording if one is wanted. */
-class RunWatcher implements Watcher {
-  balls = 0;
-  recorder: Recorder | null = null;
-  pilot: Pilot | null = null;
-  planner: PathTracer | null = null;
-  jammedInMove = false;
-  lastStirS = 0;
-
-  stepBegins(t: number): void {
-    if (this.recorder !== null) this.recorder.frame(move.startS + t);
-    this.pilot?.stepBegins(t);
-  }
-
-  stepEnded(t: number): void {
-    const now = move.startS + t;
-    if (this.pilot !== null) this.pilot.stepEnded(this.planner!, t);
-    for (let i = 0; i < this.balls; i++) {
-      if (stirred[i] === 0) continue;
-      hash.mix(bx[i]!);
-      hash.mix(by[i]!);
-      this.lastStirS = now;
-      stirred[i] = 0;
-      if (byRobot[i] !== 0) {
-        touchS[i] = now;
-        touchMove[i] = move.index;
-        if (touched[i] === 0) {
-          touched[i] = 1;
-          this.note("touched", now, i);
-        }
-      }
-      if (mode[i] === OUT) {
-        this.leaves(i, now);
-        this.note("rolled-out", now, i);
-      }
-      const isIn = mode[i] !== OUT && isHome(i) ? 1 : 0;
-      if (isIn === home[i]) continue;
-      home[i] = isIn;
-      if (isIn === 1) {
-        wasHome[i] = 1;
-        homeAtS[i] = now;
-      } else this.leaves(i, now);
-      this.note(isIn === 1 ? "on-wedge" : "off-wedge", now, i);
-    }
-  }
-
-  jammed(t: number): void {
-    if (!this.jammedInMove) result.jams++;
-    this.jammedInMove = true;
-    for (let i = 0; i < this.balls; i++) {
-      if (inJam[i] === 0) continue;
-      if (byRobot[i] !== 0 || touched[i] === 1) touched[i] = 1;
-      wasJammed[i] = 1;
-      jamX[i] = bx[i]!;
-      jamY[i] = by[i]!;
-      jamS[i] = touchS[i] = move.startS + t;
-      jamMove[i] = touchMove[i] = move.index;
-      this.note("jam", move.startS + t, i);
-    }
-  }
-
-  /** A ball rolls off the wedge or out of the zone. */
-  private leaves(i: number, now: number): void {
-    leftS[i] = now;
-    leftMove[i] = move.index;
-  }
-
-  note(kind: RunEventKind, timeS: number, ball: number): void {
-    if (this.recorder === null) return;
-    const xMm = ball < 0 ? robot.x : bx[ball]!;
-    const yMm = ball < 0 ? robot.y : by[ball]!;
-    this.recorder.event({ kind, timeS, ball, xMm, yMm, move: move.index });
-  }
-}
-
-const watcher = new RunWatcher();
-
-function reset(plan: TrialPlan, recorder: Recorder | null): void {
-  watcher.balls = plan.kinds.length;
-  watcher.recorder = recorder;
-  watcher.lastStirS = 0;
-  hash.reset();
-  result.timeS = 0;
-  result.cut = false;
-  result.lastMove = -1;
-  result.jams = result.stalls = result.moves = 0;
-  executed.length = lines.length = 0;
-  watcher.pilot = plan.pilot;
-  watcher.planner = plan.planner;
-  for (let i = 0; i < plan.kinds.length; i++) {
-    touched[i] = wasJammed[i] = carried[i] = 0;
-    home[i] = wasHome[i] = isHome(i) ? 1 : 0;
-    homeAtS[i] = 0;
-  }
-  recorder?.begin();
-}
 
 function placeRobot(plan: TrialPlan): void {
   const { entry, drift } = plan;
@@ -211,6 +71,19 @@ export function run(
   placement: readonly PointMm[],
   recorder: Recorder | null,
 ): void {
+  openRun(plan, seed, index, placement, recorder);
+  driveOn(plan, plan.pilot === null ? plan.routine.moves.length : Number.POSITIVE_INFINITY);
+  endRun(plan);
+}
+
+/** Robot and balls are where the trial begins. */
+export function openRun(
+  plan: TrialPlan,
+  seed: number,
+  index: number,
+  placement: readonly PointMm[],
+  recorder: Recorder | null,
+): void {
   loadPlan(plan);
   openArms(plan);
   loadBalls(plan, seed, index, placement);
@@ -218,46 +91,67 @@ export function run(
   plan.gyro?.openTrial(seed, index, plan.drift.startHeading);
   plan.guide?.openTrial(seed, index);
   placeRobot(plan);
-  reset(plan, recorder);
+  resetResult(plan, recorder);
+  plan.pilot?.open(seed, index);
+}
+
+/** Whether the time limit has come. */
+export function isTimeUp(plan: TrialPlan): boolean {
+  return result.timeS >= plan.project.rules.timeLimitS;
+}
+
+/** Drives on until `most` moves of the run are done, the pilot has no more, or the time is up. */
+export function driveOn(plan: TrialPlan, most: number): void {
   const { pilot } = plan;
-  const limit = plan.project.rules.timeLimitS;
   const { moves } = plan.routine;
-  let t = 0;
-  result.cut = limit <= 0 && moves.length > 0;
-  pilot?.open(seed, index);
-  let m = 0;
-  for (; t < limit; m++) {
-    const command = pilot === null ? (m < moves.length ? moves[m]! : null) : nextOf(pilot, m, limit - t);
+  const limit = plan.project.rules.timeLimitS;
+  while (result.timeS < limit && result.moves < most) {
+    const command = pilot === null ? moves[result.moves]! : nextOf(pilot, result.moves, limit - result.timeS);
     if (command === null) break;
-    result.lastMove = m;
-    openMove(plan, m, command, t);
-    startMove(plan.planner, m, t, real.scale);
-    const whole = wholeS(plan, command);
-    const duration = Math.min(whole, limit - t);
-    watcher.jammedInMove = false;
-    recorder?.moveBegins(t);
-    if (plan.planner.stalled && !(command.kind === "toWall" && plan.planner.flush)) {
-      result.stalls++;
-      watcher.note("stall", t, -1);
-    }
-    if (command.kind === "arms" && plan.arms !== null) swingArms(plan, plan.arms, command, duration);
-    else runMove(plan.planner, duration, watcher);
-    recorder?.moveEnds(duration);
-    hash.mix(robot.x);
-    hash.mix(robot.y);
-    hash.mix(robot.heading);
-    t += duration;
-    if (duration < whole || (t >= limit && (pilot !== null || m < moves.length - 1))) result.cut = true;
-    pilot?.moveEnded(command, ranInto(plan, command));
-    if (pilot !== null) plan.gyro?.believe(pilot.headingFixRad);
-    if (plan.gyro !== null && command.kind === "toWall" && plan.planner.flush) {
-      plan.gyro.set(robot.heading, believedAfter(plan, m), t);
-    }
+    driveMove(plan, command, limit);
   }
-  result.timeS = t;
-  result.moves = m;
+}
+
+/** The next move of the run, up to the time limit. */
+function driveMove(plan: TrialPlan, command: Move, limit: number): void {
+  const { pilot, planner, gyro } = plan;
+  const { recorder } = watcher;
+  const m = result.moves;
+  const t = result.timeS;
+  result.lastMove = m;
+  openMove(plan, m, command, t);
+  startMove(planner, m, t, real.scale);
+  const whole = wholeS(plan, command);
+  const duration = Math.min(whole, limit - t);
+  watcher.jammedInMove = false;
+  recorder?.moveBegins(t);
+  if (planner.stalled && !(command.kind === "toWall" && planner.flush)) {
+    result.stalls++;
+    watcher.note("stall", t, -1);
+  }
+  if (command.kind === "arms" && plan.arms !== null) swingArms(plan, plan.arms, command, duration);
+  else runMove(planner, duration, watcher);
+  recorder?.moveEnds(duration);
+  hash.mix(robot.x);
+  hash.mix(robot.y);
+  hash.mix(robot.heading);
+  const endS = t + duration;
+  result.timeS = endS;
+  result.moves = m + 1;
+  if (duration < whole) result.cut = true;
+  pilot?.moveEnded(command, ranInto(plan, command));
+  if (pilot !== null) gyro?.believe(pilot.headingFixRad);
+  if (gyro !== null && command.kind === "toWall" && planner.flush) {
+    gyro.set(robot.heading, believedAfter(plan, m), endS);
+  }
+}
+
+/** The robot stands and everything comes to rest. At the time limit moves of the list may be left; a pilot is not asked for more. */
+export function endRun(plan: TrialPlan): void {
+  const isLeft = result.moves < plan.routine.moves.length || (plan.pilot !== null && result.moves > 0);
+  if (isLeft && isTimeUp(plan)) result.cut = true;
   for (let i = 0; i < watcher.balls; i++) carried[i] = result.cut && byRobot[i] !== 0 ? 1 : 0;
-  settle(plan, m, t);
+  settle(plan, result.moves, result.timeS);
 }
 
 /** The arms swing as far as walls and balls let them; what can stop the robot afterwards goes by where they are. */
@@ -332,11 +226,11 @@ function settle(plan: TrialPlan, moves: number, t: number): void {
   recorder?.moveBegins(t);
   setRobot(plan.planner, 0);
   if (isAwake()) runMove(plan.planner, SETTLE_S, watcher);
-  recorder?.frame(Math.max(t, watcher.lastStirS));
+  recorder?.frame(Math.max(t, result.lastStirS));
   watcher.note("end", t, -1);
 }
 
 /** Last second at which a ball moved, or the end of the routine. */
 export function restS(): number {
-  return Math.max(result.timeS, watcher.lastStirS);
+  return Math.max(result.timeS, result.lastStirS);
 }

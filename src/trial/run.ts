@@ -1,22 +1,27 @@
 import type { PointMm } from "../model/zone.ts";
-import { HashSum } from "../num/hash.ts";
 import { RandomStream } from "../num/stream.ts";
 import { bx, by } from "./balls.kernel.ts";
-import { LOSS_REASONS, type TrialBatch, type TrialOutcome } from "./outcome.ts";
+import { BatchTally } from "./batchTally.ts";
+import type { TrialBatch, TrialOutcome } from "./outcome.ts";
 import type { TrialPlan } from "./plan.ts";
 import { Recorder } from "./recorder.ts";
 import type { Recording } from "./recording.ts";
-import { executed, hash, home, homeAtS, lines, restS, result, run } from "./run.kernel.ts";
+import { executed, hash, home, homeAtS, lines, result } from "./result.kernel.ts";
+import { restS, run } from "./run.kernel.ts";
 import { STREAMS } from "./streams.ts";
 import { lossOf } from "./verdict.ts";
 
 const stream = new RandomStream();
 
+/** Place in `byCorner` of the corner that is drawn for trial `index`; null where it is known. */
+export function cornerOf({ byCorner }: TrialPlan, seed: number, index: number): number | null {
+  return byCorner.length === 0 ? null : stream.open(seed, index, STREAMS.corner).below(byCorner.length);
+}
+
 /** The plan of trial `index`: with the wedge in the corner that is drawn for it, where more than one is allowed. */
 export function planFor(plan: TrialPlan, seed: number, index: number): TrialPlan {
-  if (plan.byCorner.length === 0) return plan;
-  const drawn = stream.open(seed, index, STREAMS.corner).below(plan.byCorner.length);
-  return plan.byCorner[drawn] ?? plan;
+  const corner = cornerOf(plan, seed, index);
+  return corner === null ? plan : (plan.byCorner[corner] ?? plan);
 }
 
 /** Placement of trial `index`: drawn, or the plan's own. */
@@ -80,37 +85,11 @@ function outcomeOf(
 
 /** Runs trials from … to − 1 and adds them up. */
 export function runBatch(whole: TrialPlan, seed: number, from: number, to: number): TrialBatch {
-  const trials = to - from;
-  const delivered = new Uint8Array(trials);
-  const timeS = new Float64Array(trials);
-  const points = new Float64Array(trials);
-  const losses = new Float64Array(LOSS_REASONS.length);
-  const sum = new HashSum();
-  let jams = 0;
-  let stalls = 0;
-  const balls = whole.kinds.length;
-  for (let t = 0; t < trials; t++) {
-    const index = from + t;
+  const tally = new BatchTally(from, to);
+  for (let index = from; index < to; index++) {
     const plan = planFor(whole, seed, index);
     run(plan, seed, index, placementOf(plan, seed, index), null);
-    let count = 0;
-    let earned = 0;
-    for (let i = 0; i < balls; i++) {
-      const loss = lossOf(i);
-      if (loss === null) {
-        count++;
-        earned += plan.points[i] ?? 0;
-      } else {
-        const at = LOSS_REASONS.indexOf(loss);
-        losses[at] = (losses[at] ?? 0) + 1;
-      }
-    }
-    delivered[t] = count;
-    points[t] = earned;
-    timeS[t] = result.timeS;
-    jams += result.jams;
-    stalls += result.stalls;
-    sum.add(index, hash.low, hash.high);
+    tally.add(plan, index);
   }
-  return { from, to, delivered, timeS, points, losses, hashLow: sum.low, hashHigh: sum.high, jams, stalls };
+  return tally.batch;
 }

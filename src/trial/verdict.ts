@@ -1,6 +1,6 @@
 import { bx, by, mode, OUT } from "./balls.kernel.ts";
 import type { LossReason } from "./outcome.ts";
-import { carried, home, jamX, jamY, result, touched, wasHome, wasJammed } from "./run.kernel.ts";
+import { carried, home, jamX, jamY, result, touched, wasHome, wasJammed } from "./result.kernel.ts";
 
 /** A ball that lies this near to where it jammed is lost to the jam, mm. */
 const STILL_THERE_MM = 1;

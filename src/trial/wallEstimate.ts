@@ -48,6 +48,10 @@ export class WallEstimate {
     this.doubts = 0;
   }
 
+  copy(): WallEstimate {
+    return Object.assign(new WallEstimate(), this);
+  }
+
   get isSure(): boolean {
     return this.hh < SURE_SD_RAD * SURE_SD_RAD;
   }
