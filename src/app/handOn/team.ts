@@ -27,7 +27,7 @@ export function practiceOf(draft: Draft): readonly PracticeEntry[] {
     placement: entry.placement ?? [],
     hard: entry.hard ?? false,
     home: entry.home ?? null,
-    timeS: entry.timeS ?? null,
+    timeS: typeof entry.timeS === "number" ? entry.timeS : null,
     loss: entry.loss ?? "",
     day: entry.day ?? "",
     note: entry.note ?? "",
