@@ -18,6 +18,9 @@ export interface HeatCell {
 /** Share of balls delivered by where they started. Cells row by row from the lower left, `columns` to a row. */
 export interface HeatMap {
   readonly cellMm: number;
+  /** Of the zone: the last cells of a row and of a column may reach over it. */
+  readonly widthMm: number;
+  readonly heightMm: number;
   readonly columns: number;
   readonly rows: number;
   /** A ball counts with weight (1 − (d/bandwidth)²)² at distance d from a cell's middle, and not at all beyond. */
@@ -81,7 +84,7 @@ export function heatMap(
       rate: effectiveBalls < FEWEST_BALLS ? null : smoothedRate(home / w, effectiveBalls),
     };
   });
-  return { cellMm, columns, rows, bandwidthMm, cells };
+  return { cellMm, widthMm: zone.widthMm, heightMm: zone.heightMm, columns, rows, bandwidthMm, cells };
 }
 
 interface Start {
@@ -161,9 +164,19 @@ function smoothedRate(shareFrac: number, effectiveBalls: number): Rate {
   return { value, low: below.low, high: above.high, trials: effectiveBalls };
 }
 
-/** Side of the square that stands for a cell's losses, mm: its area is the share lost. Drawn so by the page and by the sheets. */
-export function lostSideMm(cellMm: number, rate: Rate): number {
-  return cellMm * Math.sqrt(1 - rate.value);
+/**
+ * The mark that stands for a cell's losses, its middle and sides, mm: its share of what the cell covers of the zone is the share
+ * lost. Drawn so by the page and by the sheets.
+ */
+export function lostMark(
+  { cellMm, widthMm, heightMm }: HeatMap,
+  { xMm, yMm }: HeatCell,
+  rate: Rate,
+): { readonly xMm: number; readonly yMm: number; readonly acrossMm: number; readonly upMm: number } {
+  const [left, low] = [xMm - cellMm / 2, yMm - cellMm / 2];
+  const [across, up] = [Math.min(cellMm, widthMm - left), Math.min(cellMm, heightMm - low)];
+  const side = Math.sqrt(1 - rate.value);
+  return { xMm: left + across / 2, yMm: low + up / 2, acrossMm: across * side, upMm: up * side };
 }
 
 /** A part of the zone with whole counts. */

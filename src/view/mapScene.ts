@@ -1,6 +1,6 @@
 import { Container, Graphics } from "pixi.js";
 import type { PushField } from "../plan/push/pushField.ts";
-import { type HeatMap, lostSideMm } from "../score/heatMap.ts";
+import { type HeatMap, lostMark } from "../score/heatMap.ts";
 import { carryMarks } from "./carryMarks.ts";
 import { fieldMarks } from "./fieldMarks.ts";
 import { emptyLayer } from "./layer.ts";
@@ -29,12 +29,16 @@ export class MapScene {
 }
 
 /** The larger the square, the more of the balls that start there are lost; a dot where none is, nothing where nobody knows. */
-function squares({ cells, cellMm }: HeatMap, viewport: Viewport, palette: Palette): Graphics {
+function squares(map: HeatMap, viewport: Viewport, palette: Palette): Graphics {
   const drawn = new Graphics();
-  for (const { xMm, yMm, rate } of cells) {
-    if (!rate) continue;
-    const side = Math.max(1.5, viewport.px(lostSideMm(cellMm, rate)) - 1);
-    drawn.rect(viewport.x(xMm) - side / 2, viewport.y(yMm) - side / 2, side, side);
+  for (const cell of map.cells) {
+    if (!cell.rate) continue;
+    const { xMm, yMm, acrossMm, upMm } = lostMark(map, cell, cell.rate);
+    const [width, height] = [acrossMm, upMm].map((mm) => Math.max(1.5, viewport.px(mm) - 1)) as [
+      number,
+      number,
+    ];
+    drawn.rect(viewport.x(xMm) - width / 2, viewport.y(yMm) - height / 2, width, height);
   }
   return drawn.fill({ color: palette.lost, alpha: 0.75 });
 }

@@ -59,7 +59,7 @@ function walls(zone: Zone, viewport: Viewport, palette: Palette): Graphics {
 export function marginOf(zone: Zone): MarginPx {
   const [across, along] = labelledWalls(zone);
   const space = (wall: Wall) =>
-    wall === zone.doorway.wall || wall === across || wall === along ? 32 : WALL_PX + 4;
+    wall === zone.doorway.wall || wall === across || wall === along ? 32 : WALL_PX + 12;
   return { left: space("left"), right: space("right"), top: space("top"), bottom: 42 };
 }
 

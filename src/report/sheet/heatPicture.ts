@@ -1,5 +1,5 @@
 import type { Project } from "../../model/project.ts";
-import { type HeatMap, lostSideMm } from "../../score/heatMap.ts";
+import { type HeatMap, lostMark } from "../../score/heatMap.ts";
 import { heatTexts as t } from "../../texts/english/heat.ts";
 import type { Drawing, Shape } from "../charts/drawing.ts";
 import { floorShapes, zonePaper } from "./zonePicture.ts";
@@ -15,15 +15,17 @@ const LEAST_PX = 2;
  */
 export function heatPicture({ zone }: Project, map: HeatMap): Drawing {
   const { at, scale, widthPx, heightPx } = zonePaper(zone);
-  const squares = map.cells.flatMap(({ xMm, yMm, rate }): Shape[] => {
-    if (rate === null || xMm > zone.widthMm || yMm > zone.heightMm) return [];
-    const side = Math.max(LEAST_PX, scale * lostSideMm(map.cellMm, rate) - GAP_PX);
-    const [x, y] = at({ xMm, yMm });
+  const halfPx = (mm: number): number => Math.max(LEAST_PX, scale * mm - GAP_PX) / 2;
+  const squares = map.cells.flatMap((cell): Shape[] => {
+    if (cell.rate === null) return [];
+    const mark = lostMark(map, cell, cell.rate);
+    const [x, y] = at(mark);
+    const [across, up] = [halfPx(mark.acrossMm), halfPx(mark.upMm)];
     const points = [
-      [x - side / 2, y - side / 2],
-      [x + side / 2, y - side / 2],
-      [x + side / 2, y + side / 2],
-      [x - side / 2, y + side / 2],
+      [x - across, y - up],
+      [x + across, y - up],
+      [x + across, y + up],
+      [x - across, y + up],
     ] as const;
     return [{ kind: "area", points, fill: "full" }];
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { RandomStream } from "../../../src/num/stream.ts";
-import { FEWEST_BALLS, heatMap } from "../../../src/score/heatMap.ts";
+import { FEWEST_BALLS, heatMap, lostMark } from "../../../src/score/heatMap.ts";
 import { type FateRow, fateBatch } from "../../support/fates.ts";
 
 const zone = { widthMm: 1200, heightMm: 900 };
@@ -27,6 +27,24 @@ describe("the map of shares by start position", () => {
     expect(map.cells).toHaveLength(24 * 18);
     expect(map.cells.reduce((sum, cell) => sum + cell.balls, 0)).toBe(3000);
     for (const cell of map.cells) expect(cell.delivered).toBe(cell.xMm > 600 ? cell.balls : 0);
+  });
+
+  test("keeps every mark inside a zone that its cells reach over, sized by the share lost", () => {
+    const narrow = { widthMm: 330, heightMm: 1200 };
+    const lost = Array.from({ length: 6000 }, (_, i) => ({
+      x: (i * 37) % 330,
+      y: i / 5,
+      loss: "never-touched" as const,
+    }));
+    const map = heatMap(fateBatch(1, lost), narrow);
+    // Cells of 50 mm: the last of a row covers 30 mm of the zone.
+    expect([map.columns, map.columns * map.cellMm]).toEqual([7, 350]);
+    const marks = map.cells.flatMap((cell) => (cell.rate ? [lostMark(map, cell, cell.rate)] : []));
+    expect(Math.max(...marks.map(({ xMm, acrossMm }) => xMm + acrossMm / 2))).toBeCloseTo(330, 9);
+    expect(marks[6]).toEqual({ xMm: 315, yMm: 25, acrossMm: 30, upMm: 50 });
+    const cell = map.cells[0]!;
+    const quarter = lostMark(map, cell, { value: 0.75, low: 0, high: 1, trials: 12 });
+    expect(quarter).toEqual({ xMm: 25, yMm: 25, acrossMm: 25, upMm: 25 });
   });
 
   test("finds a constant share everywhere, within its own intervals, at walls and corners too", () => {
