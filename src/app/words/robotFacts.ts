@@ -1,4 +1,4 @@
-import { cagesBalls, hingedArms, withArmsAt } from "../../model/arms.ts";
+import { cagesBalls, hingedArms, tipGapMm, withArmsAt } from "../../model/arms.ts";
 import { robotOutline } from "../../model/outline.ts";
 import { ballsOf, type Project } from "../../model/project.ts";
 import type { Robot } from "../../model/robot.ts";
@@ -62,7 +62,16 @@ function carrying(project: Project, carry: Carry): RobotFact {
   const rate = degreesWords(Math.floor((curveRate(carry, 0) * 180) / Math.PI) * (Math.PI / 180));
   if (cagesBalls(project.robot, ballsOf(project))) return { good: true, question, answer: t.caged(rate) };
   const full = project.robot.drive.turnRateRadPerS <= curveRate(carry, 0);
-  return { good: full ? true : null, question, answer: full ? t.always : t.upTo(rate) };
+  const answer = [full ? t.always : t.upTo(rate), ...openCage(project)].join(" ");
+  return { good: full ? true : null, question, answer };
+}
+
+/** Arms that swing shut and yet let the smallest ball out: what would have to change. */
+function openCage(project: Project): readonly string[] {
+  const arms = hingedArms(project.robot);
+  const smallestMm = Math.min(...ballsOf(project).map(({ diameterMm }) => diameterMm));
+  const gapMm = arms ? tipGapMm(arms, arms.closedAngleRad) : 0;
+  return gapMm < smallestMm ? [] : [t.openCage(lengthText(gapMm), lengthText(smallestMm, 1))];
 }
 
 function braking({ robot }: Project, carry: Carry): RobotFact {

@@ -17,6 +17,8 @@ export const robotFactTexts = topic("robotFact", {
   shallow:
     "No: its pusher is less deep than a ball’s radius. A ball that lies still is pushed on, but a rolling ball slides off sideways when it turns.",
   caged: (rate: string) => `With closed arms at any speed; with open ones up to about ${rate} a second.`,
+  openCage: (gap: string, ball: string) =>
+    `Closed, its arms leave ${gap} between their tips: a ball of ${ball} gets out. Turned farther inward they would cage it, and routines that carry balls could take part.`,
   always: "Yes, even when it turns as fast as it can.",
   upTo: (rate: string) => `Up to about ${rate} a second; when it turns faster, the ball runs out forward.`,
   brake: "Does it keep a ball when it brakes?",

@@ -130,6 +130,9 @@ export const zoneStepTexts = topic("zoneStep", {
   shaded:
     "The shaded floor is where the rule lets a ball’s middle lie; the rings are four placements it could give.",
   shadedKinds: "Larger balls keep farther from everything: darkest is where balls of every size may lie.",
+  rollsBack: (slope: string, stays: string) =>
+    `! This ramp rises ${slope} mm in every 100 mm. A ball that is let go stays only on less (${stays}), so here it rolls back out: only what the robot still holds at the end is home. If your real ramp keeps balls, measure how far they roll (Practice, Tape measure).`,
+  staysUpTo: (ball: string, slope: string) => `${ball}: about ${slope} mm at most`,
   spotsDragged: "Each ball can be dragged on the drawing.",
   counts: "What counts",
   home: "A ball is home",

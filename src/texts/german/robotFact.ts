@@ -16,6 +16,8 @@ export const robotFactTexts: Catalogue["robotFact"] = {
   shallow:
     "Nein: Sein Schieber ist weniger tief als der Radius eines Balls. Ein liegender Ball wird weitergeschoben, ein rollender gleitet beim Drehen zur Seite weg.",
   caged: (rate) => `Mit geschlossenen Armen bei jedem Tempo; mit offenen bis etwa ${rate} in der Sekunde.`,
+  openCage: (gap, ball) =>
+    `Geschlossen lassen seine Arme ${gap} zwischen ihren Spitzen: Ein Ball von ${ball} kommt hinaus. Weiter nach innen gedreht hielten sie ihn gefangen, und Routinen, die Bälle tragen, könnten mitmachen.`,
   always: "Ja, auch wenn er dreht, so schnell er kann.",
   upTo: (rate) => `Bis etwa ${rate} in der Sekunde; dreht er schneller, läuft der Ball nach vorn hinaus.`,
   brake: "Behält er einen Ball beim Bremsen?",

@@ -137,6 +137,9 @@ export const zoneStepTexts: Catalogue["zoneStep"] = {
     "Schattiert ist, wo nach der Regel die Mitte eines Balls liegen darf; die Ringe sind vier Aufstellungen, die sie ergeben könnte.",
   shadedKinds:
     "Größere Bälle bleiben weiter von allem weg: Am dunkelsten ist, wo Bälle jeder Größe liegen dürfen.",
+  rollsBack: (slope, stays) =>
+    `! Diese Rampe steigt ${slope} mm auf je 100 mm. Ein losgelassener Ball bleibt nur liegen, wo es weniger ist (${stays}); hier rollt er also wieder herunter: Im Ziel ist nur, was der Roboter am Ende noch festhält. Bleiben Bälle auf eurer echten Rampe liegen, dann messt, wie weit sie rollen (Üben, Maßband).`,
+  staysUpTo: (ball, slope) => `${ball}: höchstens etwa ${slope} mm`,
   spotsDragged: "Jeder Ball lässt sich auf der Zeichnung ziehen.",
   counts: "Was zählt",
   home: "Ein Ball ist im Ziel",

@@ -24,6 +24,20 @@ describe("what follows from a robot's measures", () => {
     expect(hinged["Does it hold a ball in a turn?"]).toMatch(/^With closed arms at any speed/);
   });
 
+  it("says how far closed arms stay apart when they let a ball out", () => {
+    const open = (closedAngleDeg: number) =>
+      answers(
+        soundProject(
+          changedText((file) => {
+            file.robot.shape.closedAngleDeg = closedAngleDeg;
+          }, "swinging-arms.json"),
+        ),
+      )["Does it hold a ball in a turn?"];
+    // Straight ahead, tips 2 · (70 − 8) = 124 mm apart.
+    expect(open(0)).toContain("leave 124 mm between their tips: a ball of 40 mm gets out");
+    expect(open(-37)).not.toContain("gets out");
+  });
+
   it("tells front and back apart where only one can straighten the robot", () => {
     const project = soundProject(
       changedText((file) => {
