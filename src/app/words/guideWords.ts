@@ -1,5 +1,5 @@
 import type { Rate } from "../../num/interval.ts";
-import { rateWords } from "../../report/rateWords.ts";
+import { rangeWords, rateWords } from "../../report/rateWords.ts";
 import { rankingTexts } from "../../texts/english/ranking.ts";
 import type { RankingStatus } from "../state/ranking.svelte.ts";
 import type { StepId } from "../steps.ts";
@@ -37,5 +37,5 @@ export function guideWords(standing: Standing): string {
   if (standing.atEnd) return rankingTexts.guide.atEnd;
   if (standing.watched) return rankingTexts.guide.watched;
   if (!standing.choseBest) return rankingTexts.guide.press;
-  return rankingTexts.guide.best(rateWords(bestRate));
+  return rankingTexts.guide.best(`${rateWords(bestRate)} (${rangeWords(bestRate)})`);
 }

@@ -3,8 +3,9 @@ import { secondsWords } from "../../report/lengthWords.ts";
 import { playerTexts } from "../../texts/english/player.ts";
 import { ballAt, moveAt, robotAt } from "../../trial/playback.ts";
 import { ballMark } from "../../view/ballMark.ts";
+import { isTrouble } from "../../view/trouble.ts";
 import type { ViewRun } from "../../view/zoneView.ts";
-import { placeWords } from "./eventWords.ts";
+import { eventWords, placeWords } from "./eventWords.ts";
 import { moveWords } from "./moveWords.ts";
 
 /** The move under way: "Move 5 of 23: drive 600 mm". */
@@ -17,6 +18,17 @@ export function moveNowWords(routine: Routine, run: ViewRun, timeS: number): str
   return playerTexts.moveNow(index + 1, moves.length, moveWords(move));
 }
 
+/** As near as this a trouble is told, s: a jump to it ends a little before. */
+const NEAR_S = 0.6;
+
+/** What goes wrong about now, as a sentence each; empty where nothing does. */
+export function troubleNowWords(run: ViewRun, timeS: number): string {
+  const near = run.recording.events.filter(
+    (event) => isTrouble(event) && Math.abs(event.timeS - timeS) <= NEAR_S,
+  );
+  return near.map((event) => `${eventWords(event)}.`).join(" ");
+}
+
 /** The whole picture at a second, for people who do not see the drawing. */
 export function momentWords(routine: Routine, run: ViewRun, timeS: number): string {
   const balls = run.outcome.delivered.map((_, ball) => {
@@ -25,5 +37,7 @@ export function momentWords(routine: Routine, run: ViewRun, timeS: number): stri
     return playerTexts.ballNow(ball + 1, playerTexts.marks[mark], place);
   });
   const robot = playerTexts.robotNow(placeWords(robotAt(run.recording, timeS)));
-  return [`${secondsWords(timeS)}.`, moveNowWords(routine, run, timeS), robot, ...balls].join(" ");
+  const trouble = troubleNowWords(run, timeS);
+  const now = moveNowWords(routine, run, timeS);
+  return [`${secondsWords(timeS)}.`, now, ...(trouble ? [trouble] : []), robot, ...balls].join(" ");
 }

@@ -19,7 +19,7 @@ export const coderStepTexts = topic("coderStep", {
   sensorsDecide: "How long it takes its sensors decide.",
   inAll: (seconds: string) => `In all ${seconds} s.`,
   wheelDegrees: (gaugeMm: string) =>
-    `Wheel degrees are reckoned with the effective gauge, ${gaugeMm} mm, and make up for the mean drift of the project: once the robot drives with them, set the means of its systematic drift to 0.`,
+    `Wheel degrees are reckoned with the effective gauge, ${gaugeMm} mm, and make up for the mean drift of the project: once the robot drives with them, set the means under “The same all run long” to 0.`,
   example: (run: number) => `What it drove in run ${run}; another run goes another way`,
   listing: "The listing",
   steps: "Steps",

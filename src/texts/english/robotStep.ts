@@ -178,14 +178,14 @@ export const robotStepTexts = topic("robotStep", {
       why: "A half turn is worse than two degrees: the error grows with the turn.",
     },
     along: {
-      label: "Beside the middle of the doorway",
+      label: "Beside the doorway’s middle (left or down: −)",
       why: "The first lane starts from here; the robot must not stand in a post.",
     },
     inset: {
       label: "Axle inside the wall line",
       why: "How far in the robot stands when its run begins.",
     },
-    heading: { label: "Turned from straight in", why: "The first move goes this way." },
+    heading: { label: "Turned left from straight in (right: −)", why: "The first move goes this way." },
     startOff: {
       label: "Placed off by",
       why: "Nobody puts it down exactly; all that follows is off by this, until it meets a wall.",

@@ -20,7 +20,7 @@ export const tapeTexts = topic("tape", {
   guides: {
     straight:
       "Straight: lay a tape along the floor, start with the front at 0, tell the robot to drive 1000 mm, read where the front stops and how far left of the line it is.",
-    turn: "Turn: mark where the robot looks, let it make ten quarter turns, and measure which angle is left over.",
+    turn: "Turn: mark where the robot looks, let it make ten quarter turns to the left: 900° commanded. Measure by how much it is off: 29° short is 871° in all, 29° too far is 929°.",
     "square-right":
       "Square to the right: four sides, four turns right, back to the start; measure how far ahead and how far left of the start it ends.",
     "square-left":

@@ -51,8 +51,8 @@ export const weakStepTexts = topic("weakStep", {
   sure: "Sure coverage",
   whatSure: "What it touches for sure",
   sureAbout: "this is sure",
-  sureWhy:
-    "A promise that holds for every drift within bounds of one “give or take” of each error, not an average.",
+  sureBounds: "Every error of the robot is taken to stay within its “give or take”.",
+  sureWhy: "A promise that holds for every drift within one “give or take” of each error, not an average.",
   worst: "Worst layouts",
   beatenStill: "Layouts that beat it even without drift",
   hardest: "Layouts it finds hardest",

@@ -179,14 +179,17 @@ export const robotStepTexts: Catalogue["robotStep"] = {
       why: "Eine halbe Drehung ist schlimmer als zwei Grad: Der Fehler wächst mit der Drehung.",
     },
     along: {
-      label: "Neben der Mitte der Einfahrt",
+      label: "Neben der Mitte der Einfahrt (links, unten: −)",
       why: "Hier beginnt die erste Bahn; er darf nicht in einem Pfosten stehen.",
     },
     inset: {
       label: "Achse hinter der Wandlinie",
       why: "Wie weit drinnen der Roboter steht, wenn sein Lauf beginnt.",
     },
-    heading: { label: "Gedreht gegen geradeaus", why: "Der erste Zug geht in diese Richtung." },
+    heading: {
+      label: "Gegen geradeaus nach links gedreht (rechts: −)",
+      why: "Der erste Zug geht in diese Richtung.",
+    },
     startOff: {
       label: "Danebengestellt um",
       why: "Niemand stellt ihn genau hin; alles Weitere liegt um so viel daneben, bis er an eine Wand kommt.",

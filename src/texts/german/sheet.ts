@@ -59,7 +59,7 @@ export const sheetTexts: Catalogue["sheet"] = {
   replay: (runs) => `Lauf Nummer N von den ${runs} oben, genau so, wie er gezählt wurde:`,
   from0: ", N ab 0.",
   caution:
-    "Laufende Ketten und Arme können klemmen: Finger, Haare und Ärmel weg. Akkus werden nur geladen, wo ein Erwachsener sie sieht. Die Regeln des Wettbewerbs und die Sicherheitsregeln vor Ort gehen vor.",
+    "Laufende Ketten und Arme können etwas einklemmen: Finger, Haare und Ärmel weg. Akkus werden nur geladen, wo ein Erwachsener sie sieht. Die Regeln des Wettbewerbs und die Sicherheitsregeln vor Ort gehen vor.",
   lost: (balls, why) => `${balls} ${balls === 1 ? "Ball" : "Bälle"} ${why}`,
   hardest: "Die schwerste Aufstellung",
   earlier: (count) =>

@@ -18,7 +18,7 @@ export const tapeTexts: Catalogue["tape"] = {
   guides: {
     straight:
       "Gerade: Legt ein Maßband auf den Boden, stellt den Roboter vorn auf 0, lasst ihn 1000 mm fahren und lest ab, wo er vorn anhält und wie weit links von der Linie er steht.",
-    turn: "Drehung: Zeichnet an, wohin der Roboter schaut, lasst ihn zehn Vierteldrehungen machen und messt, welcher Winkel übrig bleibt.",
+    turn: "Drehung: Zeichnet an, wohin der Roboter schaut, und lasst ihn zehn Vierteldrehungen nach links machen: 900° befohlen. Messt, wie weit er danebenliegt: 29° zu wenig sind im Ganzen 871°, 29° zu weit sind 929°.",
     "square-right":
       "Quadrat nach rechts: vier Seiten, vier Drehungen nach rechts, zurück zum Start; messt, wie weit vor dem Start und wie weit links davon er ankommt.",
     "square-left":

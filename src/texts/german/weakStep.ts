@@ -51,8 +51,9 @@ export const weakStepTexts: Catalogue["weakStep"] = {
   sure: "Sichere Abdeckung",
   whatSure: "Was sie sicher berührt",
   sureAbout: "das sicher ist",
+  sureBounds: "Angenommen, jeder Fehler des Roboters bleibt in seinem „plus oder minus“.",
   sureWhy:
-    "Ein Versprechen, das für jede Abweichung gilt, die innerhalb eines „mehr oder weniger“ jedes Fehlers bleibt, kein Mittelwert.",
+    "Ein Versprechen, das für jede Abweichung gilt, bei der jeder Fehler in seinem „plus oder minus“ bleibt, kein Mittelwert.",
   worst: "Schlimmste Aufstellungen",
   beatenStill: "Aufstellungen, an denen sie auch ohne Abweichung scheitert",
   hardest: "Aufstellungen, die ihr am schwersten fallen",

@@ -108,7 +108,7 @@ describe("the guide", () => {
 
   it("says what to press as soon as there is something to watch", () => {
     expect(guideWords(standing)).toBe(
-      "The best so far brings every ball home in 91 of 100 runs. Press Play to watch it.",
+      "The best so far brings every ball home in 91 of 100 runs (likely between 88 and 93). Press Play to watch it.",
     );
   });
 
