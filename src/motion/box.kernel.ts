@@ -173,9 +173,11 @@ function testPost(
   const px = state.c * dx + state.s * dy;
   const py = -state.s * dx + state.c * dy;
   const gap = ex * px + ey * py - level;
-  const rate = -ex * (motion.sigma - motion.kappa * py) - ey * motion.kappa * px;
-  const far = Math.sqrt(px * px + py * py);
-  const curve = 2 * Math.abs(motion.kappa * motion.sigma) + motion.kappa * motion.kappa * far;
+  // The corner moves against the robot, on a circle.
+  const ahead = motion.sigma - motion.kappa * py;
+  const aside = motion.kappa * px;
+  const rate = -ex * ahead - ey * aside;
+  const curve = Math.abs(motion.kappa) * Math.sqrt(ahead * ahead + aside * aside);
   if (gap > TOUCH_MM) return safeStep(gap - 0.5 * TOUCH_MM, rate, curve);
   if (rate < -RATE_EPS && !passes(whole, i, px, py, motion)) {
     out.edge = i;

@@ -2,7 +2,7 @@ import { findTouch } from "./findTouch.kernel.ts";
 import { pivot } from "./pivot.kernel.ts";
 import { roundPost } from "./round.kernel.ts";
 import { swingTail } from "./tail.kernel.ts";
-import { MAX_PIECES, Trace } from "./trace.kernel.ts";
+import { AT_END, MAX_PIECES, Trace } from "./trace.kernel.ts";
 
 /**
  * The path of one move: pieces of constant velocity and heading rate per unit of progress (mm driven, or rad turned),
@@ -64,7 +64,14 @@ export class PathTracer extends Trace {
         this.letGo();
       }
       this.handed = false;
-      if (touch.kind === "none") break;
+      if (touch.kind === "none") {
+        // The search gave up: nobody knows what comes next, and the robot is not driven into it.
+        if (q < length - AT_END) {
+          this.stall(q);
+          return;
+        }
+        break;
+      }
       this.touched = true;
       if (sigma === 0) {
         this.stall(q);
@@ -121,7 +128,7 @@ export class PathTracer extends Trace {
     pose.sigma = sigma;
     pose.kappa = kappa;
     findTouch(around, pose, length, touch, null);
-    return touch.kind === "none" ? length : touch.q;
+    return touch.q;
   }
 
   private stall(q: number): void {

@@ -110,15 +110,20 @@ export function testFace(
   const my = -nx * s + ny * c;
   const base = nx * x + ny * y - offset;
   const left = span[0]!;
-  const curve = Math.abs(kappa * sigma) + kappa * kappa * outline.radius;
+  const spin = Math.abs(kappa);
+  const most = spin * (Math.abs(sigma) + spin * outline.radius);
   let safe = Number.POSITIVE_INFINITY;
   for (let i = 0; i < count; i++) {
     const a = vx[i]!;
     const b = vy[i]!;
     const gap = base + mx * a + my * b;
-    const rate = mx * (sigma - kappa * b) + my * kappa * a;
+    const ahead = sigma - kappa * b;
+    const aside = kappa * a;
+    const rate = mx * ahead + my * aside;
     // Closing and curving on as now it stays clear all the way: no root needed.
-    if (gap + ((rate < 0 ? rate : 0) - 0.5 * curve * left) * left > TOUCH_MM) continue;
+    if (gap + ((rate < 0 ? rate : 0) - 0.5 * most * left) * left > TOUCH_MM) continue;
+    // How fast this vertex's own circle bends: one near its middle would take hundreds of steps by the bound for all of them.
+    const curve = spin * Math.sqrt(ahead * ahead + aside * aside);
     if (gap <= TOUCH_MM) {
       const place = my * a - mx * b;
       const sliding = my * sigma - kappa * (mx * a + my * b) < 0 ? -TOUCH_MM : TOUCH_MM;
