@@ -41,9 +41,10 @@ import {
 import { touchAt } from "./firstTouch.kernel.ts";
 import { span } from "./impulse.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
+import { keepBalls, putBalls } from "./kept.kernel.ts";
 import { pairTime } from "./pairs.kernel.ts";
 import { beginRide, bendLoss, endRide, rideTime } from "./ride.kernel.ts";
-import { FREE, found, hitTime, NEAR, partAccel, probe, robot, SAFE, safeFor } from "./robot.kernel.ts";
+import { FREE, found, hitTime, NEAR, partAccel, probe, robot, SAFE, safeFor, shape } from "./robot.kernel.ts";
 import { ANSWER, ASK_LIMIT, ASK_PUSHED, ASK_STEP, ask, isThroughDoor, wallTime } from "./walls.kernel.ts";
 import {
   crossEdge,
@@ -68,7 +69,8 @@ import {
 /**
  * The stepper. Where nothing can touch it jumps: to the end of the move, to the touch of a resting ball (found ahead in
  * units of progress), to the end of a ball's phase, to a wall or the wedge's edge (exact roots). Only lasting contact is
- * stepped: the robot advances, balls move freely, the sweeps put right what overlaps. A jam takes the robot's advance back.
+ * stepped: the robot advances, balls move freely, the sweeps put right what overlaps. A step that ends in a jam is made again
+ * half as long, until the robot stops close before it.
  * A little over 300 lines: choosing a step and making it share the state of one move.
  */
 
@@ -125,13 +127,15 @@ export function openMove(): void {
 /** Runs the started move for `durationS` seconds. */
 export function runMove(planner: PathTracer, durationS: number, watcher: Watcher, fromS = 0): void {
   let t = fromS;
+  wary[0] = Number.POSITIVE_INFINITY;
   setRobot(planner, fromS);
   openMove();
   while (t < durationS) {
-    const h = Math.min(chooseStep(t, durationS - t), durationS - t);
+    const left = durationS - t;
+    const chosen = Math.min(chooseStep(t, left), left, wary[0]!);
     watcher.stepBegins(t);
-    step(planner, t, h, watcher);
-    t = h === durationS - t ? durationS : t + h;
+    const h = step(planner, t, chosen, watcher);
+    t = h === left ? durationS : t + h;
     watcher.stepEnded(t);
   }
 }
@@ -205,9 +209,6 @@ function carryStep(lag: number): number {
   return step > settings.contactStepS ? step : settings.contactStepS;
 }
 
-/** Length of the step in which a riding ball comes up against something, s: at top speed a jam takes 1 mm back. */
-const UP_AGAINST_S = 0.004;
-
 /** What the last chooseStep found: the earliest time at which anything may touch, s; 0 while anything stays in touch. Then the step as far as it has been chosen, s. */
 const contact = new Float64Array(SCRATCH);
 const own = new Float64Array(SCRATCH);
@@ -273,8 +274,6 @@ function ballTime(i: number): void {
     if (t < meets) meets = t;
     if (t < h) h = t;
   }
-  // A jam takes the whole step back: the step in which a riding ball comes up against something is a short one.
-  if (rides[i] === 1 && meets <= h && meets > 2 * UP_AGAINST_S) h = meets - UP_AGAINST_S;
   // What closes on something it touches has to be put right after any step.
   if (found.closing) meets = 0;
   if (meets < contact[0]!) contact[0] = meets;
@@ -327,18 +326,46 @@ function lineTime(gap: number, rate: number, bend: number): number {
   return gap < -1e-9 ? hitTime(-gap, -rate, -bend) : Number.POSITIVE_INFINITY;
 }
 
-/** One step of h seconds from second t of the move. */
-function step(planner: PathTracer, t: number, h: number, watcher: Watcher): void {
-  const q0 = progressAt(t);
+/** The robot stops at most so far before the place where it jams, mm. */
+const JAM_WAY_MM = 0.3;
+/** Longest step after one that was made again, s: half of that, since the jam is not far, then twice as long each time that nothing jams. */
+const wary = new Float64Array(SCRATCH);
+/** One step from second t of the move: of `chosen` seconds, or less where it would end in a jam. Returns its length, s. */
+function step(planner: PathTracer, t: number, chosen: number, watcher: Watcher): number {
   if (!isAwake()) {
-    setRobot(planner, t + h);
-    return;
+    setRobot(planner, t + chosen);
+    return chosen;
   }
+  const q0 = progressAt(t);
+  const { sigma, kappa } = robot;
+  const perQ = (sigma < 0 ? -sigma : sigma) + (kappa < 0 ? -kappa : kappa) * shape.farthest;
   for (let i = 0; i < balls; i++) {
     fromX[i] = bx[i]!;
     fromY[i] = by[i]!;
-    if (rides[i] === 1) beginRide(i, h);
   }
+  keepBalls(balls);
+  let h = chosen;
+  let jam = advance(planner, t, h, q0);
+  while (jam !== FREELY && h > MIN_STEP_S && (progressAt(t + h) - q0) * perQ > JAM_WAY_MM) {
+    putBalls(balls);
+    setRobot(planner, t);
+    h *= 0.5;
+    jam = advance(planner, t, h, q0);
+  }
+  wary[0] = jam !== FREELY ? Number.POSITIVE_INFINITY : h < chosen ? 0.5 * h : 2 * wary[0]!;
+  if (jam !== FREELY) takeBack(planner, t + h, q0, jam === TOO_DEEP, watcher);
+  for (let i = 0; i < balls; i++) tidy(i, t + h);
+  return h;
+}
+
+/** How a step ended: nothing jams, a ball is held, or is left too deep. */
+const FREELY = 0;
+const HELD = 1;
+const TOO_DEEP = 2;
+
+/** Moves everything on by h seconds from second t of the move, where the progress is q0. */
+function advance(planner: PathTracer, t: number, h: number, q0: number): number {
+  for (let i = 0; i < balls; i++) if (rides[i] === 1) beginRide(i, h);
   const { sigma, kappa, heading } = robot;
   setRobot(planner, t + h);
   const sigmaOn = robot.sigma;
@@ -364,8 +391,7 @@ function step(planner: PathTracer, t: number, h: number, watcher: Watcher): void
   robot.sigma = sigmaOn;
   robot.kappa = kappaOn;
   robot.rate = rateOn;
-  if (jam || (pushing && isTooDeep(deepest))) takeBack(planner, t + h, q0, isTooDeep(deepest), watcher);
-  for (let i = 0; i < balls; i++) tidy(i, t + h);
+  return pushing && isTooDeep(deepest) ? TOO_DEEP : jam ? HELD : FREELY;
 }
 
 /** Undoes the robot's advance: it makes no more progress in this move; jammed balls lie still where they were. */
