@@ -1,13 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { pocketsOf } from "../../src/plan/push/pockets.ts";
-import { spinReach } from "../../src/plan/push/standing.ts";
 import { gapAt, type Standing } from "../../src/plan/push/touchGap.kernel.ts";
 import { sceneProject } from "../support/scene.ts";
 
-/** A round tool as a polygon of many sides, of the same area: between the inscribed and the circumscribed one. */
-function roundTool(radiusMm: number, sides = 96): { xMm: number; yMm: number }[] {
+/** A round tool as a polygon of many sides; by itself of the same area: between the inscribed and the circumscribed one. */
+function roundTool(
+  radiusMm: number,
+  sides = 96,
+  out = Math.sqrt((2 * Math.PI) / sides / Math.sin((2 * Math.PI) / sides)),
+): { xMm: number; yMm: number }[] {
   const step = (2 * Math.PI) / sides;
-  const reach = radiusMm * Math.sqrt(step / Math.sin(step));
+  const reach = radiusMm * out;
   return Array.from({ length: sides }, (_, i) => ({
     xMm: reach * Math.cos((i + 0.5) * step),
     yMm: reach * Math.sin((i + 0.5) * step),
@@ -20,7 +23,8 @@ const flat = (points: readonly { xMm: number; yMm: number }[]): Float64Array =>
 /** The gap between a ball's centre seated in a corner of the given angle (one side y = 0) and a round tool, less the ball's radius. */
 function missMm(angleDeg: number, toolMm: number, ballMm: number): number {
   const angle = (angleDeg * Math.PI) / 180;
-  const tool = flat(roundTool(toolMm));
+  // Its flat sides look every 5°, and so at both walls and at the ball: there it is as round as a disc.
+  const tool = flat(roundTool(toolMm, 72, 1 / Math.cos(Math.PI / 72)));
   const apex = 5000;
   // Inside: y ≥ 0, and right of the line that rises from the apex at the corner's angle.
   const e = { x: Math.sin(angle), y: -Math.cos(angle) };
@@ -33,7 +37,7 @@ function missMm(angleDeg: number, toolMm: number, ballMm: number): number {
     edgeX: e.x,
     edgeY: e.y,
     edgeOffset: e.x * apex,
-    perRad: spinReach(roundTool(toolMm)),
+    perRad: 0,
   };
   return gapAt(robot, apex + ballMm / Math.tan(angle / 2), ballMm, 0) - ballMm;
 }
@@ -45,8 +49,9 @@ describe("a round tool and a ball seated in a corner", () => {
     [90, 5.828427],
     [120, 13.928203],
   ])("of %d°: touches it up to %f times the ball's radius", (angle, ratio) => {
-    expect(missMm(angle, 20 * ratio * 0.995, 20)).toBeLessThan(0.001);
-    expect(missMm(angle, 20 * ratio * 1.005, 20)).toBeGreaterThan(0.01);
+    const half = 5e-7;
+    expect(missMm(angle, 20 * (ratio - half), 20)).toBeLessThan(0);
+    expect(missMm(angle, 20 * (ratio + half), 20)).toBeGreaterThan(0);
   });
 });
 

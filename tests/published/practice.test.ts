@@ -18,7 +18,7 @@ describe("the success rate after practice", () => {
 describe("Lloyd's iteration on the unit square", () => {
   // Lloyd, IEEE Trans. Inf. Theory 28 (1982) 129–137; references.md M6.4, derived: four seeds near the middles of the quarters end on them.
   it.each([0.01, 0.08])("takes four seeds %f off the middles of the quarters to {.25, .75}²", (off) => {
-    const cells = 80;
+    const cells = 200;
     const samples = Float64Array.from(
       Array.from({ length: cells * cells }, (_, i) => [
         ((i % cells) + 0.5) / cells,

@@ -22,7 +22,7 @@ function stopOf(kind: Partial<BallKind>, speedMmPerS: number): { distanceM: numb
 describe("a ball that rolls out on the level", () => {
   // Alciatore, Colorado State University, Physics FAQ (billiards.colostate.edu/threads/physics.html): c 0.005 to 0.015 on cloth.
   it.each([
-    [0.01, 5.097, 2],
+    [0.01, 5.097, 3],
     [0.005, 10.19, 2],
     [0.015, 3.398, 3],
   ])("stops from 1 m/s at c = %f after %f m", (rollingResistance, distanceM, digits) => {
@@ -47,7 +47,7 @@ describe("a ball that rolls out on the level", () => {
   it("slows by 0.5494 m/s² where it runs 10 ft", () => {
     const rollingResistance = 0.0784 / (1 + inertiaFactor({ ...PLAIN_BALL, ...SOLID }));
     const { distanceM, timeS } = stopOf({ ...SOLID, rollingResistance }, 1830);
-    expect(1.83 / timeS).toBeCloseTo(0.5494, 3);
+    expect(1.83 / timeS).toBeCloseTo(0.5494, 4);
     expect(distanceM / 0.3048).toBeCloseTo(10, 2);
   });
 

@@ -2,10 +2,12 @@ import { describe, expect, it } from "vitest";
 import type { Move } from "../../src/model/routine.ts";
 import { SENSOR_PRESETS } from "../../src/model/sensorPresets.ts";
 import { faceDistance } from "../../src/motion/faces.kernel.ts";
-import { Moments } from "../../src/num/moments.ts";
+import { RandomStream } from "../../src/num/stream.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
+import { CUT_SD } from "../../src/trial/drift.ts";
 import { robotAt } from "../../src/trial/playback.ts";
 import { recordTrial } from "../../src/trial/run.ts";
+import { STREAMS } from "../../src/trial/streams.ts";
 import { routineOf } from "../support/scene.ts";
 import { sensingProject } from "../support/sensingScene.ts";
 
@@ -33,8 +35,8 @@ describe("the beam of a distance sensor", () => {
 });
 
 describe("a gyro whose rate is off", () => {
-  /** Standard deviation of the heading in which the robot ends, in degrees, after waiting and a quarter turn: the gyro errs by its rate alone. */
-  function headingSdDeg(rateDegPerS: number, seconds: number): number {
+  /** Heading error in which the robot ends, in degrees, for a rate that is off by one standard deviation: the gyro errs by its rate alone. */
+  function headingErrorDeg(rateDegPerS: number, seconds: number, index: number): number {
     const gyro = { ...SENSOR_PRESETS["rate-gyro"], errorSdRad: 0, driftSdRadPerS: rateDegPerS * DEGREE };
     const turn: Move = { kind: "turn", angleRad: Math.PI / 2, rateRadPerS: 2 };
     const { robot, rules, ...rest } = sensingProject([gyro], [{ xMm: 1100, yMm: 100 }]);
@@ -44,13 +46,11 @@ describe("a gyro whose rate is off", () => {
       { ...rest, robot: { ...robot, entry }, rules: { ...rules, timeLimitS: 600 } },
       routineOf([{ kind: "wait", durationS: seconds - 1 }, turn]),
     );
-    const moments = new Moments();
-    for (let index = 0; index < 400; index++) {
-      const { outcome, recording } = recordTrial(plan, 3, index);
-      moments.add((robotAt(recording, outcome.timeS).headingRad - Math.PI) / DEGREE / outcome.timeS);
-    }
-    console.log("MV", moments.mean, moments.variance, moments.count);
-    return Math.sqrt(moments.variance) * seconds;
+    const { outcome, recording } = recordTrial(plan, 3, index);
+    const errorDeg = (robotAt(recording, outcome.timeS).headingRad - Math.PI) / DEGREE;
+    const stream = new RandomStream();
+    stream.open(3, index, STREAMS.gyro);
+    return (errorDeg / outcome.timeS / stream.normalCut(CUT_SD)) * seconds;
   }
 
   // Woodman, An introduction to inertial navigation (2007), from memory: an error of the rate adds up to rate·t. El-Sheimy & Youssef, Satellite Navigation (2020), Table 1: commercial grade 0.1 °/s, so 12° after 120 s. Borenstein & Feng, Gyrodometry (1996), second hand: 10 °/min typical, 20° after 120 s.
@@ -58,7 +58,7 @@ describe("a gyro whose rate is off", () => {
     ["0.1 °/s", 0.1, 12],
     ["10 °/min", 10 / 60, 20],
   ])("by %s ends up %f °/s · 120 s = %d° off", (_, rate, degrees) => {
-    // 400 draws tell a standard deviation to 3.5 %; three of those.
-    expect(Math.abs(headingSdDeg(rate, 120) / degrees - 1)).toBeLessThan(0.106);
+    // Each trial draws its rate from a normal law (tests/unit/num): by how much more than one standard deviation is taken out, so that nothing of chance is left.
+    for (let index = 0; index < 8; index++) expect(headingErrorDeg(rate, 120, index)).toBeCloseTo(degrees, 9);
   });
 });

@@ -72,5 +72,6 @@ test("an effective gauge of 0.36898 for 0.37100 m is a turn scale of 1/0.994555"
 
 // R = 53.336 m for a beta of 0.0375 rad over 2 m: the same ratio from the curvature 1/R. references.md P9.6.
 test("a straight that curves with R 53.336 m tells of wheels 1.0037568 apart", () => {
-  expect(wheelRatioOf(1 / 53_336, 200)).toBeCloseTo(1.0037568, 6);
+  // R is printed to half a millimetre, which is worth 3.5e-8 here, E_d to 5e-8.
+  expect(Math.abs(wheelRatioOf(1 / 53_336, 200) - 1.0037568)).toBeLessThan(8.5e-8);
 });
