@@ -107,7 +107,7 @@ const CONSTANT =
 const PASSING =
   words(`trig corners squeezed rides move profile at pushes pushNx pushNy standNx standNy stirred dirty deep touchQ fromX
   fromY pushers contact own pose start face span inJam stopX stopY drawn other carried watcher toX toY along hitGap hitNx hitNy hitVx
-  hitVy found probe real wallGap wallNx wallNy ask`);
+  hitVy found probe real wallGap wallNx wallNy ask wary keptX keptY keptVx keptVy keptSx keptSy keptNx keptNy keptMode`);
 
 function words(text: string): readonly string[] {
   return text.split(/\s+/);
