@@ -1,6 +1,6 @@
 import type { Download } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { goTo, openApp } from "../support/appPage.ts";
+import { goTo, openApp, openRanked } from "../support/appPage.ts";
 import { numbersWithoutWhy } from "../support/whys.ts";
 
 /** Read as it comes: the browser may run elsewhere. */
@@ -123,7 +123,7 @@ describe("from plan to practice", () => {
 
 describe("for the jury", () => {
   it("writes a decision down, runs it again, and shows it on the sheet", async () => {
-    const page = await openApp(wide);
+    const page = await openRanked(wide);
     await goTo(page, "Jury");
     await page.getByLabel("Decision notebook").check();
     await page.getByLabel("Date").fill("2031-04-09");

@@ -26,7 +26,7 @@ describe("a first visit", () => {
 
 describe("without a network", () => {
   it("the page opens and runs after a first visit", async () => {
-    const page = await openPage(await linkToRun());
+    const page = await openPage(await linkToRun(), { serviceWorkers: "allow" });
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await page.context().setOffline(true);

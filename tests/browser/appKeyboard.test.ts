@@ -1,6 +1,15 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { goTo, moveOf, openApp, openWatch, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+import {
+  goTo,
+  moveOf,
+  openApp,
+  openRanked,
+  openWatch,
+  pictureOf,
+  runOf,
+  secondOf,
+} from "../support/appPage.ts";
 
 const focusName = (page: Page) =>
   page.evaluate(() => {
@@ -40,7 +49,7 @@ describe("the keyboard", () => {
   });
 
   it("chooses a routine by its rank", async () => {
-    const page = await openApp();
+    const page = await openRanked();
     await page.keyboard.press("3");
     await page.getByText("Routine ranked 3 of").waitFor();
   });
@@ -55,7 +64,7 @@ describe("the keyboard", () => {
   });
 
   it("leaves typing in a field alone", async () => {
-    const page = await openApp();
+    const page = await openRanked();
     await page.keyboard.press("2");
     const title = await page.getByText(/^Routine 2 of/).textContent();
     await goTo(page, "Watch");

@@ -6,6 +6,9 @@ import { numbersWithoutWhy } from "../support/whys.ts";
 
 const STEPS = ["Zone", "Robot", "Routines", "Watch", "Weak spots", "Practice", "Jury"] as const;
 
+/** The widest takes longest to draw: at one step it shows the same. */
+const WIDTHS = [320, 360, 500, 768, 901, 1280, 2200, 3840];
+
 /** Share of the drawing's pixels that are of each colour, by "r,g,b". */
 async function coloursOf(page: Page): Promise<ReadonlyMap<string, number>> {
   const png = await page.locator(".frame").screenshot();
@@ -151,7 +154,7 @@ describe("small and large screens", () => {
     for (const step of STEPS) {
       await goTo(page, step);
       await openEverything(page);
-      for (const width of [320, 360, 500, 768, 901, 1280, 2200, 3840]) {
+      for (const width of step === "Zone" ? WIDTHS : WIDTHS.slice(0, -1)) {
         await page.setViewportSize({ width, height: 800 });
         const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
         expect([step, width, overflow]).toEqual([step, width, 0]);

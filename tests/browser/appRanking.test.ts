@@ -19,7 +19,7 @@ describe("the ranking", () => {
   });
 
   it("lets another routine be chosen: drawing, numbers and moves follow", async () => {
-    const page = await openApp();
+    const page = await openRanked();
     const before = await pictureOf(page);
     const title = page.locator("#routine");
     const first = (await title.textContent()) ?? "";
@@ -93,7 +93,7 @@ describe("the ranking", () => {
   });
 
   it("compares two routines, and two robots, on the same runs", async () => {
-    const page = await openApp();
+    const page = await openRanked();
     await page.getByText("Compare it with another").click();
     const part = page.getByRole("region", { name: "Compare it" });
     const choice = part.getByRole("combobox", { name: "With" });

@@ -22,15 +22,20 @@ export async function openApp(options: BrowserContextOptions = {}, before?: () =
 
 /** The app as a first visit finds it after the first look at all routines, the best one chosen; the ranking is stopped there. */
 export function openRanked(options: BrowserContextOptions = {}): Promise<Page> {
-  return openChosen("", options);
+  return openChosen("", options, undefined, 5);
 }
 
-async function openChosen(path: string, options: BrowserContextOptions, before?: () => void): Promise<Page> {
+/** @param ranked rows of the ranking to wait for */
+async function openChosen(
+  path: string,
+  options: BrowserContextOptions,
+  before?: () => void,
+  ranked = 1,
+): Promise<Page> {
   const page = await openPage(path, options, before);
   await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
-  // What the link names comes first, and alone.
   const rows = page.getByRole("region", { name: "Routines, best first" }).getByRole("listitem");
-  await rows.nth(4).waitFor({ timeout: 60_000 });
+  await rows.nth(ranked - 1).waitFor({ timeout: 60_000 });
   await page.evaluate(() => {
     for (const button of document.querySelectorAll("button")) {
       if (button.textContent === "Cancel") button.click();

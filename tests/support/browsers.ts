@@ -6,15 +6,17 @@ interface BrowserKind {
   /** Environment variable that names the program. */
   readonly variable: string;
   readonly places: readonly string[];
-  /** Debian's package. */
-  readonly aptPackage: string;
+  /** Debian's packages, each of which would do, best first. */
+  readonly aptPackages: readonly string[];
 }
 
 const KINDS = {
   chromium: {
     name: "Chromium",
     variable: "CHROMIUM",
+    // The shell without windows first: a window of its own for each test costs a second or two of processor time.
     places: [
+      "/usr/bin/chromium-headless-shell",
       "/usr/bin/chromium",
       "/usr/bin/chromium-browser",
       "/usr/bin/google-chrome-stable",
@@ -23,13 +25,13 @@ const KINDS = {
       "/Applications/Chromium.app/Contents/MacOS/Chromium",
       "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
     ],
-    aptPackage: "chromium",
+    aptPackages: ["chromium-headless-shell", "chromium"],
   },
   firefox: {
     name: "Firefox",
     variable: "FIREFOX",
     places: ["/usr/bin/firefox-esr", "/usr/bin/firefox", "/Applications/Firefox.app/Contents/MacOS/firefox"],
-    aptPackage: "firefox-esr",
+    aptPackages: ["firefox-esr"],
   },
 } as const satisfies Record<string, BrowserKind>;
 
@@ -59,7 +61,7 @@ export const thisMachine: Machine = {
  * @throws Error that says what to install
  */
 export function browserPath(kind: keyof typeof KINDS, machine: Machine = thisMachine): string {
-  const { name, variable, places, aptPackage }: BrowserKind = KINDS[kind];
+  const { name, variable, places, aptPackages }: BrowserKind = KINDS[kind];
   const named = machine.env[variable];
   if (named) {
     if (machine.exists(named)) return named;
@@ -68,12 +70,13 @@ export function browserPath(kind: keyof typeof KINDS, machine: Machine = thisMac
   const find = (): string | undefined => places.find((path) => machine.exists(path));
   const found = find();
   if (found) return found;
-  const remedy = `Install ${name} (on Debian: apt-get install ${aptPackage}) or set ${variable} to its program.`;
+  const remedy = `Install ${name} (on Debian: apt-get install ${aptPackages.at(-1)}) or set ${variable} to its program.`;
   if (!machine.mayInstall) throw new Error(`The browser tests need ${name}. ${remedy}`);
-  const fault =
-    machine.run("apt-get", ["update"]) ??
-    machine.run("apt-get", ["install", "-y", "--no-install-recommends", aptPackage]);
-  const installed = find();
-  if (fault === null && installed) return installed;
+  let fault = machine.run("apt-get", ["update"]);
+  for (const aptPackage of fault === null ? aptPackages : []) {
+    fault = machine.run("apt-get", ["install", "-y", "--no-install-recommends", aptPackage]);
+    const installed = find();
+    if (fault === null && installed) return installed;
+  }
   throw new Error(`${name} could not be installed: ${fault ?? "it is not where it should be"}. ${remedy}`);
 }

@@ -11,7 +11,8 @@ const opened: { readonly page: Page; readonly faults: string[] }[] = [];
 
 /**
  * Opens a page of its own (no storage shared with others) at a path below the base URL. A test in whose course the page
- * throws, or writes an error to its console, fails.
+ * throws, or writes an error to its console, fails. Nothing is kept for a visit without network unless the options allow
+ * service workers: fetching everything twice takes its time.
  *
  * @param before runs in the page ahead of its own scripts
  */
@@ -21,7 +22,7 @@ export async function openPage(
   before?: () => void,
 ): Promise<Page> {
   connection ??= chromium.connect(inject("chromiumEndpoint"));
-  const context = await (await connection).newContext(options);
+  const context = await (await connection).newContext({ serviceWorkers: "block", ...options });
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", (fault) => faults.push(String(fault)));

@@ -5,7 +5,8 @@ import type { Request } from "../../src/jobs/protocol.ts";
 import { parseProject } from "../../src/model/parse.ts";
 import type { Project } from "../../src/model/project.ts";
 import type { Routine } from "../../src/model/routine.ts";
-import { generateRoutines } from "../../src/plan/catalogue.ts";
+import { catalogueIds } from "../../src/plan/catalogueIds.ts";
+import { RoutineMaker } from "../../src/plan/maker.ts";
 import { coverageOf } from "../../src/score/coverage.ts";
 import { summarise } from "../../src/score/stress.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
@@ -38,12 +39,20 @@ export function loadField(name: string): Project {
 
 /** A few routines, from everywhere in the list. */
 function someRoutines(project: Project): readonly Routine[] {
-  const routines = generateRoutines(project);
-  return routines.filter((_, i) => i % Math.ceil(routines.length / ROUTINES) === 0);
+  const maker = new RoutineMaker(project);
+  const ids = catalogueIds(project);
+  return Array.from({ length: ROUTINES }, (_, part) => {
+    // The zone has no room for some.
+    for (const id of ids.slice(Math.floor((part * ids.length) / ROUTINES))) {
+      const routine = maker.make(id);
+      if (routine !== null) return routine;
+    }
+    throw new Error(`${project.name}: no routine of part ${part}`);
+  });
 }
 
-/** Trials, a recording and the coverage of each routine. */
-function requestsFor(project: Project, routines: readonly Routine[]): readonly Request[] {
+/** Trials, a recording and the coverage of each routine. @param firstKey no two projects asked about share a key */
+function requestsFor(project: Project, routines: readonly Routine[], firstKey: number): readonly Request[] {
   return routines.flatMap((routine, i): Request[] => {
     const tasks: Request["task"][] = [
       { kind: "stress", seed: SEED, from: 0, to: TRIALS },
@@ -51,8 +60,8 @@ function requestsFor(project: Project, routines: readonly Routine[]): readonly R
       { kind: "coverage" },
     ];
     return tasks.map((task, j) => ({
-      id: 3 * i + j,
-      key: i,
+      id: 3 * (firstKey + i) + j,
+      key: firstKey + i,
       subject: j === 0 ? { project, routine } : null,
       forget: [],
       task,
@@ -70,8 +79,8 @@ function answersOfNode(project: Project, routine: Routine): readonly unknown[] {
 
 export interface Asked {
   readonly requests: readonly Request[];
-  /** What Node says to them. */
-  readonly answers: readonly unknown[];
+  /** What Node says to them, and of which field. */
+  readonly answers: readonly { readonly name: string; readonly answer: unknown }[];
 }
 
 /** Node's part, worked out once for all browsers: routines with their answers, by field. */
@@ -80,20 +89,24 @@ const known = new Map<
   readonly { readonly routine: Routine; readonly answers: readonly unknown[] }[]
 >();
 
-/** Requests about so many of a shipped field's routines, at most `ROUTINES`, and Node's answers. */
-export function askedOf(name: string, count: number): Asked {
-  const project = loadField(name);
-  const cases =
-    known.get(name) ??
-    someRoutines(project).map((routine) => ({ routine, answers: answersOfNode(project, routine) }));
-  known.set(name, cases);
-  const chosen = cases.slice(-count);
+/** Requests about so many of each shipped field's routines, at most `ROUTINES`, and Node's answers. */
+export function askedOfFields(count: number): Asked {
+  const each = fieldNames.map((name, field) => {
+    const project = loadField(name);
+    const cases =
+      known.get(name) ??
+      someRoutines(project).map((routine) => ({ routine, answers: answersOfNode(project, routine) }));
+    known.set(name, cases);
+    const chosen = cases.slice(-count);
+    const routines = chosen.map(({ routine }) => routine);
+    return {
+      requests: requestsFor(project, routines, field * ROUTINES),
+      answers: chosen.flatMap(({ answers }) => answers.map((answer) => ({ name, answer }))),
+    };
+  });
   return {
-    requests: requestsFor(
-      project,
-      chosen.map(({ routine }) => routine),
-    ),
-    answers: chosen.flatMap(({ answers }) => answers),
+    requests: each.flatMap(({ requests }) => requests),
+    answers: each.flatMap(({ answers }) => answers),
   };
 }
 

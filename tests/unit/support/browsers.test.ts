@@ -15,7 +15,7 @@ function machine(
     exists: (path) => files.includes(path),
     run: (command, args) => {
       commands.push([command, ...args].join(" "));
-      if (options.fault !== undefined) return options.fault;
+      if (args[0] === "install" && options.fault !== undefined) return options.fault;
       if (args[0] === "install" && options.installs) files.push(options.installs);
       return null;
     },
@@ -44,9 +44,22 @@ describe("the search for a browser", () => {
   });
 
   it("installs it where it may", () => {
-    const here = machine({ mayInstall: true, installs: "/usr/bin/chromium" });
-    expect(browserPath("chromium", here)).toBe("/usr/bin/chromium");
-    expect(here.commands).toEqual(["apt-get update", "apt-get install -y --no-install-recommends chromium"]);
+    const here = machine({ mayInstall: true, installs: "/usr/bin/chromium-headless-shell" });
+    expect(browserPath("chromium", here)).toBe("/usr/bin/chromium-headless-shell");
+    expect(here.commands).toEqual([
+      "apt-get update",
+      "apt-get install -y --no-install-recommends chromium-headless-shell",
+    ]);
+  });
+
+  it("tries what would do as well where the first package cannot be had", () => {
+    const here = machine({ mayInstall: true, fault: "no such package" });
+    expect(() => browserPath("chromium", here)).toThrow("could not be installed: no such package");
+    expect(
+      here.commands
+        .filter((command) => command.includes(" install "))
+        .map((command) => command.split(" ").at(-1)),
+    ).toEqual(["chromium-headless-shell", "chromium"]);
   });
 
   it("says what to install where it may not", () => {
