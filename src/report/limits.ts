@@ -12,6 +12,7 @@ const LEFT_OUT = [
   "grip",
   "jam",
   "rub",
+  "posts",
   "climb",
   "floor",
   "battery",

@@ -9,7 +9,7 @@ export const limitTexts = topic("limit", {
     matters: "where a ball goes after a hard or slanted knock; gentle pushes hardly change",
   },
   grip: {
-    leftOut: "A ball on the wedge always rolls; it never slips there for want of grip.",
+    leftOut: "A ball that rolls on the wedge by itself never begins to slip there for want of grip.",
     matters: "whether a ball stays on a smooth, steep wedge",
   },
   jam: {
@@ -19,6 +19,11 @@ export const limitTexts = topic("limit", {
   rub: {
     leftOut: "The robot rubs along walls at no cost, and walls do not give.",
     matters: "routines that lean on walls: their time and where they end",
+  },
+  posts: {
+    leftOut:
+      "Beside doorposts and keep-outs the robot is as wide as a string around it: open arms straddle nothing.",
+    matters: "ways that pass a keep-out or the doorway closely with arms or a scoop",
   },
   climb: {
     leftOut: "Tracks do not climb the wedge's edge unless the file says so, and the robot never tips.",
@@ -38,7 +43,7 @@ export const limitTexts = topic("limit", {
   },
   sensors: {
     leftOut:
-      "Sensors read what is nearest within their beam; echoes do not bounce on, and a robot that reads knows the map and every wall of it.",
+      "Sensors read what is nearest within their beam, in cold air as in warm; echoes do not bounce on, and a robot that reads knows the map and every wall of it.",
     matters: "routines that look around: how many balls they make out, above all near walls",
   },
   guesses: {

@@ -9,7 +9,7 @@ export const limitTexts: Catalogue["limit"] = {
       "wohin ein Ball nach einem harten oder schrägen Stoß rollt; bei sanftem Schieben ändert sich kaum etwas",
   },
   grip: {
-    leftOut: "Ein Ball auf dem Keil rollt immer; er rutscht dort nie aus Mangel an Halt.",
+    leftOut: "Ein Ball, der von selbst auf dem Keil rollt, gerät dort nie aus Mangel an Halt ins Rutschen.",
     matters: "ob ein Ball auf einem glatten, steilen Keil liegen bleibt",
   },
   jam: {
@@ -19,6 +19,11 @@ export const limitTexts: Catalogue["limit"] = {
   rub: {
     leftOut: "An Wänden reibt der Roboter ohne Verlust, und Wände geben nicht nach.",
     matters: "Routinen, die sich an Wände lehnen: ihre Zeit und wo sie enden",
+  },
+  posts: {
+    leftOut:
+      "Neben Pfosten der Einfahrt und Sperrflächen ist der Roboter so breit wie eine Schnur um ihn herum: Offene Arme umgreifen nichts.",
+    matters: "Wege mit Armen oder Schaufel dicht an einer Sperrfläche vorbei oder durch die Einfahrt",
   },
   climb: {
     leftOut:
@@ -41,7 +46,7 @@ export const limitTexts: Catalogue["limit"] = {
   },
   sensors: {
     leftOut:
-      "Sensoren lesen das Nächste in ihrem Kegel; Echos springen nicht weiter, und ein Roboter, der liest, kennt den Plan und jede Wand darin.",
+      "Sensoren lesen das Nächste in ihrem Kegel, in kalter Luft wie in warmer; Echos springen nicht weiter, und ein Roboter, der liest, kennt den Plan und jede Wand darin.",
     matters: "Routinen, die sich umsehen: wie viele Bälle sie erkennen, vor allem nahe an Wänden",
   },
   guesses: {
