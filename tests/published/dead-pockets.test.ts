@@ -76,10 +76,11 @@ describe("dead pockets of a round tool in right corners", () => {
       robot: { shape: { kind: "polygon", outline: roundTool(150), pusherEdges: [0] } },
       balls: [],
     });
-    const pockets = pocketsOf(project, 20, 2);
+    // Certain bounds, and so no digits: cells of 1 mm along a rim of 50 mm are a sixth of it. To its digits the area is checked in tests/published/areas.
+    const pockets = pocketsOf(project, 20, 1);
     expect(pockets.deadLowMm2).toBeLessThan(3 * 197.321);
     expect(pockets.deadHighMm2).toBeGreaterThan(3 * 197.321);
-    expect(pockets.deadHighMm2 - pockets.deadLowMm2).toBeLessThan(0.4 * 3 * 197.321);
+    expect(pockets.deadHighMm2 - pockets.deadLowMm2).toBeLessThan(0.17 * 3 * 197.321);
     expect(pockets.isDead(20, 20)).toBe(true);
     expect(pockets.isDead(60, 60)).toBe(false);
   });
