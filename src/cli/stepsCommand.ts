@@ -54,6 +54,7 @@ function tableOf({ seed, index }: StepsInput, project: Project, routine: Routine
   const { moves } = routine;
   return [
     `${sheet.robot}, ${routine.id}: ${routine.label}`,
+    sheet.start,
     "",
     tableText(stepRows(sheet), [true, false, true, true, true, true]),
     "",

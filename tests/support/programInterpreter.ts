@@ -221,13 +221,12 @@ function questionOf(words: string): Test {
 }
 
 function fromSentences(text: string): readonly Node[] {
-  const lines = text
-    .split("\n")
-    .slice(3)
-    .map((line) => {
-      const [, label = "", code = ""] = /^( *\d*\.? )(.*)$/.exec(line) ?? [];
-      return { depth: label.length + code.search(/\S/), code: code.trim() };
-    });
+  // The steps begin behind the empty line.
+  const all = text.split("\n");
+  const lines = all.slice(all.indexOf("") + 1).map((line) => {
+    const [, label = "", code = ""] = /^( *\d*\.? )(.*)$/.exec(line) ?? [];
+    return { depth: label.length + code.search(/\S/), code: code.trim() };
+  });
   let at = 0;
   const block = (depth: number): Node[] => {
     const nodes: Node[] = [];

@@ -37,10 +37,10 @@ export function listing(sheet: StepSheet, language: ListingLanguage): string {
   }
 }
 
-function heading({ project, routine, robot, durationS, steps }: StepSheet): readonly string[] {
+function heading({ project, routine, robot, start, durationS, steps }: StepSheet): readonly string[] {
   const count = placedLines(steps).length;
   const time = durationS === null ? t.asSensors : `${fixed(durationS, 1)} s`;
-  return [`${routine.id}: ${routine.label}`, t.head(robot, project, count, time)];
+  return [`${routine.id}: ${routine.label}`, t.head(robot, project, count, time), start, t.sides];
 }
 
 /** Numbered, a block's own lines further in. */

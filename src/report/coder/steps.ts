@@ -6,6 +6,7 @@ import { moveDurationS } from "../../motion/duration.ts";
 import { stepWordsTexts as t } from "../../texts/english/stepWords.ts";
 import { questionWords } from "../programWords.ts";
 import { type Call, callOf, type PlainStep } from "./calls.ts";
+import { startWords } from "./startWords.ts";
 import { stepWords } from "./stepWords.ts";
 import { type WheelGain, type WheelTurns, wheelGain, wheelTurns } from "./wheels.ts";
 
@@ -48,6 +49,8 @@ export interface StepSheet {
   readonly project: string;
   readonly routine: { readonly id: string; readonly label: string };
   readonly robot: string;
+  /** Where and how the robot stands when the routine begins. */
+  readonly start: string;
   readonly gain: WheelGain;
   /** Of each wheel, at the start and end of every move. */
   readonly accelMmPerS2: number;
@@ -68,6 +71,7 @@ export function stepSheet(project: Project, routine: Routine): StepSheet {
     project: project.name,
     routine: { id: routine.id, label: routine.label },
     robot: robot.name,
+    start: startWords(project),
     gain: wheelGain(robot),
     accelMmPerS2: robot.drive.accelMmPerS2,
     steps,

@@ -4,6 +4,20 @@ import { topic } from "../language.ts";
 export const listingTexts = topic("listing", {
   head: (robot: string, project: string, steps: number, time: string) =>
     `${robot} in ${project}; ${steps} steps, ${time}`,
+  start: (inset: string, aside: string, heading: string, arms: string) =>
+    `Start: the middle between the driven wheels ${inset} mm inside the line of the doorway's wall, ${aside}; facing ${heading}${arms}.`,
+  inMiddle: "in the doorway's middle",
+  aside: {
+    left: (mm: string) => `${mm} mm to the left of the doorway's middle, seen on the drawing`,
+    right: (mm: string) => `${mm} mm to the right of the doorway's middle, seen on the drawing`,
+    up: (mm: string) => `${mm} mm above the doorway's middle, seen on the drawing`,
+    down: (mm: string) => `${mm} mm below the doorway's middle, seen on the drawing`,
+  },
+  straightIn: "straight in",
+  turnedIn: (isRight: boolean, deg: string) =>
+    `${deg} deg to the ${isRight ? "right" : "left"} of straight in`,
+  armsOpen: "; arms open",
+  sides: "Left and right are the robot's own. Try it first with the tracks off the floor.",
   asSensors: "as long as its sensors make it",
   wheelDegrees: "Wheel degrees of this robot; they make up for the mean drift in its project file.",
   straight: "A straight: both wheels turn mm * WHEEL_DEG_PER_MM, each times its factor.",

@@ -2,6 +2,19 @@ import type { Catalogue } from "../catalogue.ts";
 
 export const listingTexts: Catalogue["listing"] = {
   head: (robot, project, steps, time) => `${robot}, ${project}: ${steps} Schritte, ${time}`,
+  start: (inset, aside, heading, arms) =>
+    `Start: die Mitte zwischen den Antriebsrädern ${inset} mm hinter der Linie der Einfahrtswand, ${aside}; er schaut ${heading}${arms}.`,
+  inMiddle: "in der Mitte der Einfahrt",
+  aside: {
+    left: (mm) => `${mm} mm links von der Mitte der Einfahrt, wie in der Zeichnung`,
+    right: (mm) => `${mm} mm rechts von der Mitte der Einfahrt, wie in der Zeichnung`,
+    up: (mm) => `${mm} mm über der Mitte der Einfahrt, wie in der Zeichnung`,
+    down: (mm) => `${mm} mm unter der Mitte der Einfahrt, wie in der Zeichnung`,
+  },
+  straightIn: "geradeaus hinein",
+  turnedIn: (isRight, deg) => `${deg} Grad nach ${isRight ? "rechts" : "links"} gegen geradeaus hinein`,
+  armsOpen: "; Arme offen",
+  sides: "Links und rechts sind vom Roboter aus gemeint. Probiert es zuerst mit den Ketten in der Luft.",
   asSensors: "so lange, wie seine Sensoren es bestimmen",
   wheelDegrees:
     "Radgrade dieses Roboters; sie gleichen die mittlere Abweichung aus, die in der Projektdatei steht.",
