@@ -123,10 +123,27 @@ function readNumbers(row: SheetRow, name: TestName, decimalComma: boolean, issue
     const got = t.and(plain(first), plain(second));
     issues.push(sheetIssue(row, "bad-turn", t.sameWay, got, t.sameSign));
   }
+  if (issues.length === before && (name === "turn" || name === "straight") && isFarOff(first, second)) {
+    issues.push(farOffIssue(row, name, first, second));
+  }
   if (issues.length === before && name === "rebound" && second >= first) {
     issues.push(sheetIssue(row, "bad-rebound", t.tooHigh, `${plain(second)} mm`, t.lessThanMm(plain(first))));
   }
   return issues.length === before ? numbers : null;
+}
+
+/** By more than a project may hold as its mean drift, so that a slip of the pen is likelier than such a robot. */
+function isFarOff(commanded: number, measured: number): boolean {
+  return measured / commanded < 0.5 || measured / commanded > 1.5;
+}
+
+/** Whoever measures what a turn is short of, or a way in cm, would otherwise get a robot that hardly turns or drives. */
+function farOffIssue(row: SheetRow, name: "turn" | "straight", commanded: number, measured: number): Issue {
+  const isTurn = name === "turn";
+  const [low, high] = commanded > 0 ? [0.5, 1.5] : [1.5, 0.5];
+  const expected = t.fromTo(plain(low * commanded), plain(high * commanded), isTurn ? "°" : "mm");
+  const message = isTurn ? t.leftOver(plain(measured), plain(commanded - measured)) : t.farOff;
+  return sheetIssue(row, "far-off", message, `${plain(measured)} ${isTurn ? "°" : "mm"}`, expected);
 }
 
 function measurements(found: ReadonlyMap<TestName, readonly number[][]>): Measurements {

@@ -37,6 +37,10 @@ export const tableTexts = topic("table", {
   cell: (what: string, number: string) => `${what}: ${number}`,
   surplus: "There are more columns than the test has.",
   sameWay: "Commanded and measured turn must go the same way and not be 0.",
+  leftOver: (left: string, all: string) =>
+    `A turn cannot be so far off. Is ${left}° what was left over? Then write ${all}°, what it turned in all.`,
+  farOff: "A way cannot be so far off: write what was driven in all, in mm.",
+  fromTo: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}`,
   sameSign: "two angles of the same sign",
   tooHigh: "A ball cannot come back as high as it was dropped from.",
   lessThanMm: (mm: string) => `less than ${mm} mm`,

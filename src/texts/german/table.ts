@@ -36,6 +36,10 @@ export const tableTexts: Catalogue["table"] = {
   cell: (what, number) => `${what}: ${number}`,
   surplus: "Das sind mehr Spalten, als der Versuch hat.",
   sameWay: "Befohlene und gemessene Drehung müssen in dieselbe Richtung gehen und dürfen nicht 0 sein.",
+  leftOver: (left, all) =>
+    `So weit kann eine Drehung nicht danebenliegen. Sind ${left}° das, was übrig blieb? Dann schreibt ${all}°, was er im Ganzen gedreht hat.`,
+  farOff: "So weit kann eine Strecke nicht danebenliegen: Schreibt, was er im Ganzen gefahren ist, in mm.",
+  fromTo: (low, high, unit) => `${low} bis ${high} ${unit}`,
   sameSign: "zwei Winkel mit demselben Vorzeichen",
   tooHigh: "Ein Ball kann nicht so hoch zurückkommen, wie er gefallen ist.",
   lessThanMm: (mm) => `weniger als ${mm} mm`,

@@ -83,6 +83,16 @@ describe("a table of tests", () => {
     expect(!parsed.ok && parsed.issues[0]!.message).toContain("Did you mean straight?");
   });
 
+  it("asks back where what a turn is short of was written, or a way in other units", () => {
+    expect(issuesOf("turn;900;29;10\nturn;-900;-850;10\nstraight;1000;98\nstraight;1000;1490")).toEqual([
+      "line 1 far-off",
+      "line 3 far-off",
+    ]);
+    const parsed = readMeasurements("turn;900;29;10");
+    expect(!parsed.ok && parsed.issues[0]!.message).toContain("Then write 871°");
+    expect(!parsed.ok && parsed.issues[0]!.expected).toBe("450 to 1350 °");
+  });
+
   it("without a test is refused", () => {
     expect(issuesOf("")).toEqual([" no-tests"]);
     expect(issuesOf("test,given,measured\n")).toEqual([" no-tests"]);
