@@ -1,4 +1,5 @@
 import { writeFileSync } from "node:fs";
+import { basename, isAbsolute } from "node:path";
 import { type Evidence, gatherEvidence, timeOf } from "../jobs/evidence.ts";
 import { type Judgement, judgePractice } from "../jobs/practising.ts";
 import type { Parsed } from "../model/issue.ts";
@@ -60,7 +61,7 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
     jurySheet(
       {
         ...{ project, routine, seed, durationS, evidence, practice, decisions },
-        projectArgument: input.project ?? "",
+        projectArgument: shownFile(input.project ?? ""),
       },
       input.choice,
     ),
@@ -79,6 +80,11 @@ function outcomesOf(
   if (results === null) return { ok: true, value: madeRuns(record.practice, id, ballsOf(project).length) };
   const text = readText(results);
   return text.ok ? readRuns(text.value, project) : text;
+}
+
+/** A file as the sheet names it: whole paths hold what is nobody's business on paper, such as a user's name. */
+function shownFile(file: string): string {
+  return isAbsolute(file) ? basename(file) : file;
 }
 
 /** null when stopped. */

@@ -92,6 +92,8 @@ describe("the map of losses on the sheet", () => {
     const { hardest } = list.evidence;
     const [most] = hardest!.losses;
     expect(html).toContain(`(${most!.balls} of ${hardest!.balls} balls)`);
+    const spaced = jurySheet({ ...list, projectArgument: "old mill.json" }, USUAL_SHEET);
+    expect(spaced).toContain("wedgeward trial &quot;old mill.json&quot; --routine");
     expect(html).toMatch(
       /<code>wedgeward trial mill\.json --routine fan-n5-c0-v60 --seed 2 --index \d+ --at /,
     );
