@@ -36,7 +36,7 @@ export const watchTexts = topic("watch", {
   works: "This run works",
   fails: "This run fails",
   ball: (number: number) => `Ball ${number}`,
-  secondBySecond: (count: number) => `Second by second (${count} events)`,
+  secondBySecond: (count: number) => `Second by second (${count} ${count === 1 ? "event" : "events"})`,
   looking: {
     failed: (looked: number) => `Looking for a run that failed: ${looked} looked at.`,
     worked: (looked: number) => `Looking for a run that worked: ${looked} looked at.`,

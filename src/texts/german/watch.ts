@@ -35,7 +35,7 @@ export const watchTexts: Catalogue["watch"] = {
   works: "Dieser Lauf klappt",
   fails: "Dieser Lauf geht schief",
   ball: (number) => `Ball ${number}`,
-  secondBySecond: (count) => `Sekunde für Sekunde (${count} Ereignisse)`,
+  secondBySecond: (count) => `Sekunde für Sekunde (${count} ${count === 1 ? "Ereignis" : "Ereignisse"})`,
   looking: {
     failed: (looked) => `Gesucht wird ein Lauf, der schiefging: ${looked} durchgesehen.`,
     worked: (looked) => `Gesucht wird ein Lauf, der klappte: ${looked} durchgesehen.`,
