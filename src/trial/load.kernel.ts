@@ -20,11 +20,12 @@ import {
   wallFriction,
 } from "./balls.kernel.ts";
 import { clearContacts } from "./contact.kernel.ts";
-import { awake, settings, useBalls } from "./engine.kernel.ts";
 import { inJam } from "./jam.kernel.ts";
 import type { TrialPlan } from "./plan.ts";
 import { loadShape } from "./robot.kernel.ts";
 import { drawSpread, SPREAD_FACTORS } from "./spread.ts";
+import { settings } from "./stepLength.kernel.ts";
+import { awake, useBalls } from "./wake.kernel.ts";
 import { loadWalls } from "./walls.kernel.ts";
 import { depthOf, edgeDepth, lean, leanAt, lipBlocks, onWedge, wedge } from "./wedge.kernel.ts";
 

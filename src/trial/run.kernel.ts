@@ -9,7 +9,7 @@ import { arms, setArms } from "./arms.kernel.ts";
 import { freeze, move, profile, setRobot, startMove, timeOf } from "./clock.kernel.ts";
 import { byRobot } from "./contact.kernel.ts";
 import type { RealMotion } from "./drift.ts";
-import { isAwake, runMove } from "./engine.kernel.ts";
+import { runMove } from "./engine.kernel.ts";
 import { loadBalls, loadPlan } from "./load.kernel.ts";
 import type { Pilot } from "./pilot.ts";
 import type { TrialPlan } from "./plan.ts";
@@ -17,6 +17,7 @@ import type { Recorder } from "./recorder.ts";
 import { carried, executed, hash, lines, resetResult, result, watcher } from "./result.kernel.ts";
 import { robot } from "./robot.kernel.ts";
 import { runSwing } from "./swing.kernel.ts";
+import { isAwake } from "./wake.kernel.ts";
 
 /**
  * One run from placement to rest, in this worker's world: opened, driven move by move, and ended. Between two moves it may be kept

@@ -4,20 +4,12 @@ import { arms, findSqueezed, setArms, squeezed } from "./arms.kernel.ts";
 import { bx, by, halt, inHand, roam } from "./balls.kernel.ts";
 import { setRobot } from "./clock.kernel.ts";
 import { clearContacts, isTooDeep, resolve, stirred } from "./contact.kernel.ts";
-import {
-  awake,
-  ballsInPlay,
-  chooseStep,
-  fromX,
-  fromY,
-  openMove,
-  runMove,
-  tidy,
-  type Watcher,
-} from "./engine.kernel.ts";
+import { runMove, type Watcher } from "./engine.kernel.ts";
 import { span } from "./impulse.kernel.ts";
 import { findJam, inJam } from "./jam.kernel.ts";
 import { swing } from "./robot.kernel.ts";
+import { chooseStep } from "./stepLength.kernel.ts";
+import { awake, ballsInPlay, fromX, fromY, openMove, tidy } from "./wake.kernel.ts";
 import { onSlope, roamSlope } from "./wedge.kernel.ts";
 
 /**

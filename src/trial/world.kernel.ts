@@ -4,7 +4,6 @@ import { TrajectoryHash } from "../num/hash.ts";
 import { arms, setArms } from "./arms.kernel.ts";
 import { bx, by, inHand, mode, sx, sy, vx, vy } from "./balls.kernel.ts";
 import { byRobot, holdNx, holdNy, pairBits, stands } from "./contact.kernel.ts";
-import { awake, ballsInPlay } from "./engine.kernel.ts";
 import type { GuideState } from "./guide.ts";
 import type { GyroState } from "./gyro.ts";
 import type { TrialPlan } from "./plan.ts";
@@ -26,6 +25,7 @@ import {
   wasJammed,
 } from "./result.kernel.ts";
 import { robot } from "./robot.kernel.ts";
+import { awake, ballsInPlay } from "./wake.kernel.ts";
 import { lean, onWedge } from "./wedge.kernel.ts";
 
 /**

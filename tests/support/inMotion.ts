@@ -4,10 +4,11 @@ import type { Pose } from "../../src/motion/pose.ts";
 import { settleMode, sx, sy, vx, vy } from "../../src/trial/balls.kernel.ts";
 import { profile, startMove } from "../../src/trial/clock.kernel.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
-import { awake, runMove } from "../../src/trial/engine.kernel.ts";
+import { runMove } from "../../src/trial/engine.kernel.ts";
 import { loadBalls, loadPlan } from "../../src/trial/load.kernel.ts";
 import type { TrialOptions } from "../../src/trial/plan.ts";
 import { robot } from "../../src/trial/robot.kernel.ts";
+import { awake } from "../../src/trial/wake.kernel.ts";
 import { type BallState, routineOf, type SceneBall, stateOf } from "./scene.ts";
 
 /** Ramps so short that a move has its speed from the start. */

@@ -1,4 +1,3 @@
-import { ballsInPlay } from "../../src/trial/engine.kernel.ts";
 import type { TrialPlan } from "../../src/trial/plan.ts";
 import {
   carried,
@@ -21,6 +20,7 @@ import {
 import { driveOn, endRun, isTimeUp, openRun, run } from "../../src/trial/run.kernel.ts";
 import { placementOf, planFor } from "../../src/trial/run.ts";
 import { lossOf } from "../../src/trial/verdict.ts";
+import { ballsInPlay } from "../../src/trial/wake.kernel.ts";
 import { KeptWorld } from "../../src/trial/world.kernel.ts";
 
 /** All that the run just finished has come to. */

@@ -6,10 +6,11 @@ import type { Wedge, Zone } from "../../src/model/zone.ts";
 import { bx, by, energyOf, settleMode, sx, sy, vx, vy } from "../../src/trial/balls.kernel.ts";
 import { move, profile, setRobot, startMove } from "../../src/trial/clock.kernel.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
-import { awake, runMove } from "../../src/trial/engine.kernel.ts";
+import { runMove } from "../../src/trial/engine.kernel.ts";
 import { loadBalls, loadPlan } from "../../src/trial/load.kernel.ts";
 import type { TrialPlan } from "../../src/trial/plan.ts";
 import { robot } from "../../src/trial/robot.kernel.ts";
+import { awake } from "../../src/trial/wake.kernel.ts";
 
 /** Small worlds for tests of the engine: everything plain, no drift, no spread, overridden where a test needs it. */
 

@@ -9,13 +9,13 @@ import * as armsKernel from "../../../src/trial/arms.kernel.ts";
 import * as ballsKernel from "../../../src/trial/balls.kernel.ts";
 import { compileTrial } from "../../../src/trial/compile.ts";
 import * as contactKernel from "../../../src/trial/contact.kernel.ts";
-import * as engineKernel from "../../../src/trial/engine.kernel.ts";
 import { runFamilyBatch } from "../../../src/trial/family.ts";
 import { withMoves } from "../../../src/trial/plan.ts";
 import * as resultKernel from "../../../src/trial/result.kernel.ts";
 import * as robotKernel from "../../../src/trial/robot.kernel.ts";
 import { driveOn, openRun } from "../../../src/trial/run.kernel.ts";
 import { placementOf, runBatch } from "../../../src/trial/run.ts";
+import * as wakeKernel from "../../../src/trial/wake.kernel.ts";
 import * as wedgeKernel from "../../../src/trial/wedge.kernel.ts";
 import { KeptWorld } from "../../../src/trial/world.kernel.ts";
 import { interrupted, uninterrupted } from "../../support/interrupted.ts";
@@ -118,7 +118,7 @@ const STATE: Readonly<Record<string, unknown>> = {
   ...armsKernel,
   ...ballsKernel,
   ...contactKernel,
-  ...engineKernel,
+  ...wakeKernel,
   ...resultKernel,
   ...robotKernel,
   ...wedgeKernel,
