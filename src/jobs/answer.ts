@@ -2,14 +2,22 @@ import { recordTrial, runBatch } from "../trial/run.ts";
 import { Known } from "./known.ts";
 import type { Answers, Reply, Request, Task, TaskKind, TaskOf } from "./protocol.ts";
 
-type Answering<K extends TaskKind> = (known: Known, task: TaskOf<K>) => Answers[K] | Promise<Answers[K]>;
+type Answering<K extends TaskKind> = (
+  known: Known,
+  task: TaskOf<K>,
+  family: readonly Known[],
+) => Answers[K] | Promise<Answers[K]>;
 
 /**
- * What is done for each kind of task: a function of the subject and the task alone. Blind routines and their runs are there at once;
+ * What is done for each kind of task: a function of what it is about and the task alone. Blind routines and their runs are there at once;
  * everything else is fetched when it is first asked for, so that a page begins to rank sooner.
  */
 const ANSWERS: { readonly [K in TaskKind]: Answering<K> } = {
   stress: async ({ plan }, { seed, from, to }) => runBatch(await plan, seed, from, to),
+  family: async (project, task, family) => {
+    const { familyTrials } = await import("./familyTrials.ts");
+    return familyTrials(project, family, task);
+  },
   "all-known": async ({ knowing }, { seed, from, to }) => runBatch(await knowing, seed, from, to),
   record: async ({ plan }, { seed, index }) => recordTrial(await plan, seed, index),
   fates: async ({ plan }, { seed, from, to }) => {
@@ -73,24 +81,34 @@ export class Answerer {
 
   /** Subjects are taken in before this returns, so that requests may come while an earlier one waits for its code. */
   async reply(request: Request): Promise<Reply> {
-    const { id, key, subject, forget, task } = request;
+    const { id, forget, task, family = [] } = request;
     for (const old of forget) this.#known.delete(old);
-    if (subject) this.#known.set(key, new Known(subject));
+    for (const { key, subject } of [request, ...family])
+      if (subject) this.#known.set(key, new Known(subject));
     try {
-      const known = this.#known.get(key);
-      if (!known) throw new Error(`the worker was not told what ${key} is about`);
-      return { id, ok: true, answer: await answer(known, task) };
+      const members = family.map(({ key }) => this.#knownOf(key));
+      return { id, ok: true, answer: await answer(this.#knownOf(request.key), task, members) };
     } catch (fault) {
       return { id, ok: false, fault: fault instanceof Error ? fault.message : String(fault) };
     }
+  }
+
+  #knownOf(key: number): Known {
+    const known = this.#known.get(key);
+    if (!known) throw new Error(`the worker was not told what ${key} is about`);
+    return known;
   }
 }
 
 function answer<K extends TaskKind>(
   known: Known,
   task: Task & { readonly kind: K },
+  family: readonly Known[],
 ): Answers[TaskKind] | Promise<Answers[TaskKind]> {
-  const work: (known: Known, task: TaskOf<K>) => Answers[TaskKind] | Promise<Answers[TaskKind]> =
-    ANSWERS[task.kind];
-  return work(known, task as TaskOf<K>);
+  const work: (
+    known: Known,
+    task: TaskOf<K>,
+    family: readonly Known[],
+  ) => Answers[TaskKind] | Promise<Answers[TaskKind]> = ANSWERS[task.kind];
+  return work(known, task as TaskOf<K>, family);
 }

@@ -10,10 +10,10 @@ export interface Chunk {
 }
 
 /** Trials 0 to `trials`, cut into pieces; the last one may be smaller. */
-export function chunksOf(trials: number): readonly Chunk[] {
-  return Array.from({ length: Math.ceil(trials / CHUNK_TRIALS) }, (_, i) => ({
-    from: i * CHUNK_TRIALS,
-    to: Math.min(trials, (i + 1) * CHUNK_TRIALS),
+export function chunksOf(trials: number, most = CHUNK_TRIALS): readonly Chunk[] {
+  return Array.from({ length: Math.ceil(trials / most) }, (_, i) => ({
+    from: i * most,
+    to: Math.min(trials, (i + 1) * most),
   }));
 }
 

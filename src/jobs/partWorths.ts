@@ -7,7 +7,7 @@ import type { RoutinePart } from "../search/routineParts.ts";
 import { shapleyValues } from "../search/shapley.ts";
 import type { TrialBatch } from "../trial/outcome.ts";
 import type { Workers } from "./catalogue.ts";
-import { chunksOf } from "./chunks.ts";
+import { CHUNK_TRIALS, chunksOf } from "./chunks.ts";
 import { inTurn } from "./inTurn.ts";
 import type { JobOptions } from "./jobOptions.ts";
 
@@ -44,16 +44,16 @@ export async function partWorths(
     return [];
   }
   const count = Math.max(20, Math.round(TRIALS_FRAC * trials));
-  let done = 0;
-  const batches = variants.map((): TrialBatch[] => []);
-  const pieces = variants.flatMap((variant, mask) =>
-    chunksOf(count).map((chunk) => ({ ...chunk, variant, mask })),
-  );
-  await inTurn(pieces, async ({ variant, mask, from, to }) => {
-    batches[mask]?.push(await workers.run(project, variant, { kind: "stress", seed, from, to }, run));
-    onProgress?.(++done / pieces.length);
+  const batches: (readonly TrialBatch[])[] = [];
+  const pieces = chunksOf(count, Math.max(1, Math.floor(CHUNK_TRIALS / variants.length)));
+  // What is left out of a routine leaves what comes before it: all combinations are run together as far as they begin alike.
+  await inTurn(pieces, async ({ from, to }) => {
+    batches.push(await workers.run(project, variants, { kind: "family", seed, from, to }, run));
+    onProgress?.(batches.length / pieces.length);
   });
-  const summaries = batches.map(summarise);
+  const summaries = variants.map((_, mask) =>
+    summarise(batches.flatMap((each) => each.slice(mask, mask + 1))),
+  );
   const worths = shapleyValues(summaries.map((summary) => summary.meanDelivered));
   const whole = summaries.at(-1);
   if (whole === undefined) return [];

@@ -16,12 +16,16 @@ export interface RunOptions {
   readonly gate?: Gate | undefined;
 }
 
+/** What a task is about besides the project. */
+type About = Routine | readonly Routine[] | null;
+
 /** A task is tried on this many workers in turn before it counts as the cause of their deaths. */
 const ATTEMPTS = 2;
 
 interface Job {
   readonly key: number;
   readonly subject: Subject;
+  readonly family: readonly { readonly key: number; readonly subject: Subject }[];
   readonly task: TaskOf<TaskKind>;
   readonly gate: Gate | null;
   readonly urgent: boolean;
@@ -65,12 +69,12 @@ export class Pool {
 
   /**
    * Runs one task in a worker. Project and routine must be plain data, and not change afterwards: workers keep them.
-   * @param routine null for a task about the project alone
+   * @param routine null for a task about the project alone, several for one about a family of them
    * @returns the answer; rejects with the signal's reason, or an Error with what went wrong in the worker
    */
   run<K extends TaskKind>(
     project: Project,
-    routine: Routine | null,
+    routine: About,
     task: TaskOf<K>,
     options: RunOptions = {},
   ): Promise<Answers[K]> {
@@ -78,10 +82,15 @@ export class Pool {
     const { signal } = options;
     if (signal?.aborted) return Promise.reject(signal.reason);
     const answer = new Promise<Answers[TaskKind]>((resolve, reject) => {
-      const key = this.#keys.keyOf(project, routine);
+      const member = (each: Routine) => ({
+        key: this.#keys.keyOf(project, each),
+        subject: { project, routine: each },
+      });
+      const single = isFamily(routine) ? null : routine;
       const job: Job = {
-        key,
-        subject: { project, routine },
+        key: this.#keys.keyOf(project, single),
+        subject: { project, routine: single },
+        family: isFamily(routine) ? routine.map(member) : [],
         task,
         gate: options.gate ?? null,
         urgent: options.urgent ?? false,
@@ -148,16 +157,21 @@ export class Pool {
 
   #give(seat: Seat, job: Job): void {
     const id = this.#nextId++;
-    const { isNew, forget } = seat.known.use(job.key);
-    const subject = isNew ? job.subject : null;
-    const request: Request = { id, key: job.key, subject, forget, task: job.task };
+    const forget: number[] = [];
+    const [about, ...family] = [job, ...job.family].map(({ key, subject }) => {
+      const use = seat.known.use(key);
+      forget.push(...use.forget);
+      return { key, subject: use.isNew ? subject : null };
+    });
+    const { key, subject } = about ?? job;
+    const request: Request = { id, key, subject, family, forget, task: job.task };
     job.attempts += 1;
     seat.current = { id, job };
     try {
       seat.thread.post(request);
     } catch (fault) {
-      // Nothing was sent, so the worker must not be taken to know the key.
-      seat.known.drop(job.key);
+      // Nothing was sent, so the worker must not be taken to know the keys.
+      for (const each of [job, ...job.family]) seat.known.drop(each.key);
       seat.current = null;
       throw fault;
     }
@@ -213,6 +227,10 @@ export class Pool {
     const place = this.#waiting.indexOf(job);
     if (place >= 0) this.#waiting.splice(place, 1);
   }
+}
+
+function isFamily(about: About): about is readonly Routine[] {
+  return Array.isArray(about);
 }
 
 function succeed(job: Job, answer: Answers[TaskKind]): void {

@@ -30,6 +30,8 @@ export interface Subject {
 export type Task =
   /** Trials `from` (included) to `to` (excluded). */
   | { readonly kind: "stress"; readonly seed: number; readonly from: number; readonly to: number }
+  /** The same of several lists of moves, which are run together as far as they begin alike; about a project and a family. */
+  | { readonly kind: "family"; readonly seed: number; readonly from: number; readonly to: number }
   /** The same with perfect sight: the robot knows its own place and every ball's. */
   | { readonly kind: "all-known"; readonly seed: number; readonly from: number; readonly to: number }
   /** One trial with its recording. */
@@ -68,6 +70,8 @@ export type Task =
 /** What each kind of task is answered with. */
 export interface Answers {
   readonly stress: TrialBatch;
+  /** In the order of the family's routines. */
+  readonly family: readonly TrialBatch[];
   readonly "all-known": TrialBatch;
   readonly record: { readonly outcome: TrialOutcome; readonly recording: Recording };
   readonly coverage: Coverage;
@@ -96,6 +100,8 @@ export interface Request {
   readonly key: number;
   /** Sent with a key's first task in this worker only. */
   readonly subject: Subject | null;
+  /** Routines of the same project that the task is about besides, each under a key of its own. */
+  readonly family?: readonly { readonly key: number; readonly subject: Subject | null }[];
   /** Keys the worker will not be asked about again before it gets their subject anew. */
   readonly forget: readonly number[];
   readonly task: Task;

@@ -45,12 +45,12 @@ function commonEnd(one: readonly Move[], other: readonly Move[], from: number, t
 /** Bit for bit: −0 is another number than 0. */
 function isSame(one: object, other: object): boolean {
   if (one === other) return true;
-  const entries = Object.entries(one);
-  if (entries.length !== Object.keys(other).length) return false;
-  return entries.every(([key, value]) => {
-    const its: unknown = (other as Record<string, unknown>)[key];
-    if (typeof value === "object" && typeof its === "object" && value !== null && its !== null)
-      return isSame(value, its);
-    return Object.is(value, its);
+  const [mine, its] = [one, other] as Record<string, unknown>[];
+  const keys = Object.keys(one);
+  if (mine === undefined || its === undefined || keys.length !== Object.keys(other).length) return false;
+  return keys.every((key) => {
+    const [a, b] = [mine[key], its[key]];
+    const areObjects = typeof a === "object" && typeof b === "object" && a !== null && b !== null;
+    return areObjects ? isSame(a, b) : Object.is(a, b);
   });
 }

@@ -14,7 +14,7 @@ const worlds: KeptWorld[] = [];
  * Runs trials from … to − 1 of several lists of moves, what they begin with in common once: in the same trial they go bit for bit
  * through the same states until they part, since all luck is drawn by the number of the move. The same as `runBatch` of each.
  *
- * @param plans at least one, of one project without programs, made from each other by `withMoves`
+ * @param plans at least one, of one project without programs, made from one by `withMoves`
  * @throws RangeError for plans that do not share what draws and steers
  */
 export function runFamilyBatch(
@@ -25,8 +25,8 @@ export function runFamilyBatch(
 ): readonly TrialBatch[] {
   const [whole] = plans;
   if (whole === undefined) return [];
-  if (plans.some(({ planner, pilot }) => planner !== whole.planner || pilot !== null))
-    throw new RangeError("plans of a family share their planner, and decide nothing on the way");
+  if (plans.some(({ planner }) => planner !== whole.planner))
+    throw new RangeError("plans of a family share their planner");
   const tree = branchesOf(plans.map(({ routine }) => routine.moves));
   const walk = new FamilyWalk(plans.map(() => new BatchTally(from, to)));
   for (let index = from; index < to; index++) {

@@ -61,17 +61,6 @@ export interface TrialPlan {
   readonly byCorner: readonly TrialPlan[];
 }
 
-/** The same for another list of moves of the same project: all that draws and steers is shared, so that one runs after the other. */
-export function withMoves(plan: TrialPlan, routine: Routine): TrialPlan {
-  return {
-    ...plan,
-    routine,
-    motions: routine.moves.map(motionOf),
-    headings: plan.gyro === null ? [] : headingsOf(plan.project, routine.moves),
-    byCorner: plan.byCorner.map((each) => withMoves(each, routine)),
-  };
-}
-
 /** Makes what decides, and what steers by a wall, on the way in a project; null if nothing does. */
 export interface TrialParts {
   readonly pilotOf: (project: Project) => Pilot | null;
@@ -115,7 +104,8 @@ export function planTrial(
   };
 }
 
-function headingsOf(project: Project, moves: readonly Move[]): readonly number[] {
+/** Believed heading after each move. */
+export function headingsOf(project: Project, moves: readonly Move[]): readonly number[] {
   const walker = new Walker(project);
   return moves.map((move) => {
     walker.advance(move);

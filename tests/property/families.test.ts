@@ -4,8 +4,8 @@ import type { Move } from "../../src/model/routine.ts";
 import type { Corner } from "../../src/model/zone.ts";
 import { compileTrial } from "../../src/trial/compile.ts";
 import { runFamilyBatch } from "../../src/trial/family.ts";
-import { withMoves } from "../../src/trial/plan.ts";
 import { runBatch } from "../../src/trial/run.ts";
+import { withMoves } from "../../src/trial/withMoves.ts";
 import { interrupted, uninterrupted } from "../support/interrupted.ts";
 import { routineOf } from "../support/scene.ts";
 import { anyMove, anyMoves, anyProject } from "../support/worlds.ts";
@@ -52,7 +52,7 @@ describe("routines that begin alike, run together", () => {
           expect(runFamilyBatch(plans, SEED, 4, 6)).toEqual(alone);
         },
       ),
-      { seed: 20270, numRuns: 25 },
+      { seed: 20270, numRuns: 12 },
     );
   });
 
@@ -63,7 +63,7 @@ describe("routines that begin alike, run together", () => {
         const other = withMoves(plan, routineOf([...others, ...others, ...others]));
         expect(interrupted(plan, other, SEED, 2)).toEqual(uninterrupted(plan, SEED, 2));
       }),
-      { seed: 20271, numRuns: 20 },
+      { seed: 20271, numRuns: 10 },
     );
   });
 });

@@ -42,6 +42,7 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
     case "record":
       return { id, ok: false, fault: "nothing to record" };
     case "all-known":
+    case "family":
     case "stress": {
       const trials = task.to - task.from;
       const counts = Uint8Array.from({ length: trials }, (_, i) => delivered(task.from + i));
@@ -59,6 +60,7 @@ export function fakeReply(request: Request, balls: number, delivered: (index: nu
         jams: 0,
         stalls: 0,
       };
+      if (task.kind === "family") return { id, ok: true, answer: (request.family ?? []).map(() => answer) };
       return { id, ok: true, answer };
     }
     default:

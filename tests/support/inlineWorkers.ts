@@ -2,6 +2,7 @@ import { Answerer } from "../../src/jobs/answer.ts";
 import type { Workers } from "../../src/jobs/catalogue.ts";
 import type { Reply, Request, TaskKind } from "../../src/jobs/protocol.ts";
 import { SubjectKeys } from "../../src/jobs/subjectKeys.ts";
+import type { Routine } from "../../src/model/routine.ts";
 
 /**
  * Workers that answer in this thread, one task after the other; `order` says which of the waiting ones comes next, as more
@@ -22,7 +23,7 @@ export function inlineWorkers(
   };
   const run = (
     project: Parameters<Workers["run"]>[0],
-    routine: Parameters<Workers["run"]>[1],
+    about: Parameters<Workers["run"]>[1],
     task: Request["task"],
     options: { readonly signal?: AbortSignal | undefined } = {},
   ): Promise<unknown> =>
@@ -31,11 +32,16 @@ export function inlineWorkers(
         if (options.signal?.aborted) return reject(options.signal.reason);
         onTask(task.kind);
         if (options.signal?.aborted) return reject(options.signal.reason);
-        const key = keys.keyOf(project, routine);
+        const told = (routine: Routine | null) => ({
+          key: keys.keyOf(project, routine),
+          subject: { project, routine },
+        });
+        const members = [about].flat().filter((each) => each !== null);
+        const isFamily = Array.isArray(about);
         const reply: Reply = await answerer.reply({
           id: id++,
-          key,
-          subject: { project, routine },
+          ...told(isFamily ? null : (members[0] ?? null)),
+          family: isFamily ? members.map(told) : [],
           forget: [],
           task,
         });
