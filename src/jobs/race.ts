@@ -97,6 +97,10 @@ async function answerTo(workers: Workers, work: RaceWork, options: JobOptions): 
       const task = { kind: "routines", ids: work.ids } as const;
       return { kind: "made", routines: await workers.run(work.project, null, task, options) };
     }
+    case "refiner": {
+      const { LeaderRefining } = await import("../search/leaderRefining.ts");
+      return { kind: "refiner", Refining: LeaderRefining };
+    }
     case "trials": {
       const { seed, from, to } = work;
       const task = { kind: "stress", seed, from, to } as const;

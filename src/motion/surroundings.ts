@@ -56,6 +56,17 @@ export function wedgeStopsRobot(zone: Zone, robot: Robot): boolean {
  * robot with open arms a little early.
  */
 export function surroundingsOf(zone: Zone, robot: Robot): Surroundings {
+  const ofZone = known.get(zone) ?? new WeakMap<Robot, Surroundings>();
+  known.set(zone, ofZone);
+  const around = ofZone.get(robot) ?? workedOut(zone, robot);
+  ofZone.set(robot, around);
+  return around;
+}
+
+/** Of zones and robots that are in use: every routine of a catalogue and every plan of a trial asks. */
+const known = new WeakMap<Zone, WeakMap<Robot, Surroundings>>();
+
+function workedOut(zone: Zone, robot: Robot): Surroundings {
   const outline = robotOutline(robot);
   const planes: HalfPlane[] = [...wholeWalls(zone)];
   if (wedgeStopsRobot(zone, robot)) planes.push({ ...wedgeEdge(zone), stops: "ground" });

@@ -47,8 +47,8 @@ export class RoutineBuilder {
     const { topSpeedMmPerS, turnRateRadPerS } = scene.project.robot.drive;
     this.turnRateRadPerS = turnRateRadPerS * Math.min(1, speedMmPerS / topSpeedMmPerS);
     this.walker = new Walker(scene.project, from);
-    this.guardOpen = new Guard(scene.grown);
-    this.guardClosed = scene.grownClosed === null ? null : new Guard(scene.grownClosed);
+    this.guardOpen = Guard.of(scene.grown);
+    this.guardClosed = scene.grownClosed === null ? null : Guard.of(scene.grownClosed);
     this.stance = new Stance(scene);
   }
 

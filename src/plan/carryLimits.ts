@@ -3,7 +3,7 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Move } from "../model/routine.ts";
 import type { PointMm } from "../model/zone.ts";
 import { distanceToWedge } from "../model/zoneFrame.ts";
-import { type CoursePiece, nominalCourse } from "../motion/course.ts";
+import { nominalCourse } from "../motion/course.ts";
 import { setProfile } from "../motion/duration.ts";
 import type { Pose } from "../motion/pose.ts";
 import { Trapezoid } from "../motion/trapezoid.ts";
@@ -51,13 +51,7 @@ export function carryLimits(
   const carry = carryOf(reach, robot.drive, balls);
   const arms = hingedArms(robot);
   const cages = cagesBalls(robot, balls);
-  const { armsRad, pieces } = nominalCourse(project, moves);
-  const gathering = new Gathering(project, reach, places);
-  const gathers = new Set<number>();
-  for (const piece of pieces) {
-    const move = moves[piece.move];
-    if (move !== undefined && isForward(move) && gathering.gathers(piece)) gathers.add(piece.move);
-  }
+  const { armsRad, ends, gathers } = wayOf(project, reach, moves, places);
   const profile = new Trapezoid();
   const limits: CarryLimit[] = [];
   let holds = false;
@@ -67,7 +61,7 @@ export function carryLimits(
     const forward = isForward(move);
     if (gathers.has(index)) holds = true;
     const limit = holds && !caged ? limitOf(carry, move, peak, goesOn(moves, index)) : null;
-    const end = limit?.why === "brakes" ? poseAfter(pieces, index) : undefined;
+    const end = limit?.why === "brakes" ? ends.get(index) : undefined;
     if (end !== undefined && isLetGo(project, reach, end)) continue;
     if (limit !== null && limit.reached > limit.safe * (1 + SHARE)) limits.push({ move: index, ...limit });
     if (!forward && "distanceMm" in move && !caged) holds = false;
@@ -103,8 +97,31 @@ function limitOf(carry: Carry, move: Move, peak: number, goesOn: boolean): Omit<
   }
 }
 
-function poseAfter(pieces: readonly CoursePiece[], index: number): Pose | undefined {
-  return pieces.findLast(({ move }) => move === index)?.to;
+/** What a way means for what is carried, whatever its speeds. */
+interface Way {
+  readonly armsRad: readonly number[];
+  /** Where each move that goes any way ends. */
+  readonly ends: ReadonlyMap<number, Pose>;
+  /** Moves that can have brought a ball into the pusher. */
+  readonly gathers: ReadonlySet<number>;
+}
+
+function wayOf(
+  project: Project,
+  reach: Reach,
+  moves: readonly Move[],
+  places: readonly PointMm[] | undefined,
+): Way {
+  const { armsRad, pieces } = nominalCourse(project, moves);
+  const gathering = new Gathering(project, reach, places);
+  const ends = new Map<number, Pose>();
+  const gathers = new Set<number>();
+  for (const piece of pieces) {
+    const move = moves[piece.move];
+    ends.set(piece.move, piece.to);
+    if (move !== undefined && isForward(move) && gathering.gathers(piece)) gathers.add(piece.move);
+  }
+  return { armsRad, ends, gathers };
 }
 
 /** What runs on from here is meant to: onto the wedge, or against what is right ahead of the robot, and not past it. */

@@ -27,7 +27,7 @@ export class Gathering {
   constructor(project: Project, reach: Reach, places: readonly PointMm[] = startPlaces(project)) {
     this.reach = reach;
     this.radiusMm = ballsOf(project).reduce((most, ball) => Math.max(most, ball.diameterMm / 2), 0);
-    this.open = Float64Array.from(places.flatMap(({ xMm, yMm }) => [xMm, yMm]));
+    this.open = flat(places).slice();
     this.count = places.length;
   }
 
@@ -64,6 +64,15 @@ export class Gathering {
     this.count = kept / 2;
   }
 }
+
+/** x, y of places; hundreds of routines are gone through with the same ones. */
+function flat(places: readonly PointMm[]): Float64Array {
+  const known = flats.get(places) ?? Float64Array.from(places.flatMap(({ xMm, yMm }) => [xMm, yMm]));
+  flats.set(places, known);
+  return known;
+}
+
+const flats = new WeakMap<readonly PointMm[], Float64Array>();
 
 /** Along a curve. */
 function poseAt({ from, centreXMm, centreYMm, angleRad }: CoursePiece, share: number): Pose {

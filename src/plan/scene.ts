@@ -46,16 +46,12 @@ export function sceneOf(frame: Frame, extraBerthMm = 0): Scene {
   const { zone, robot, settings } = project;
   const balls = ballsOf(project);
   const reach = reachOf(robot);
-  const arms = hingedArms(robot);
-  const grown = (own: Robot): Project => ({
-    ...project,
-    robot: grownRobot(own, settings.clearanceMm - SLACK_MM),
-  });
+  const grown = grownOf(project);
   return {
     frame,
     project,
-    grown: grown(robot),
-    grownClosed: arms === null ? null : grown(withArmsAt(robot, arms.closedAngleRad)),
+    grown: grown.open,
+    grownClosed: grown.closed,
     widthMm: zone.widthMm,
     heightMm: zone.heightMm,
     reach,
@@ -68,6 +64,29 @@ export function sceneOf(frame: Frame, extraBerthMm = 0): Scene {
     carry: carryOf(reach, robot.drive, balls),
   };
 }
+
+interface Grown {
+  readonly open: Project;
+  readonly closed: Project | null;
+}
+
+/** The same for all scenes of a project, so that what was found out about its room is found out once (guard.ts). */
+function grownOf(project: Project): Grown {
+  const { robot, settings } = project;
+  const arms = hingedArms(robot);
+  const by = (own: Robot): Project => ({
+    ...project,
+    robot: grownRobot(own, settings.clearanceMm - SLACK_MM),
+  });
+  const made = known.get(project) ?? {
+    open: by(robot),
+    closed: arms === null ? null : by(withArmsAt(robot, arms.closedAngleRad)),
+  };
+  known.set(project, made);
+  return made;
+}
+
+const known = new WeakMap<Project, Grown>();
 
 /** The same robot with both outlines grown by `byMm`: hull of the outline ⊕ an eight-cornered ring. */
 function grownRobot(robot: Robot, byMm: number): Robot {

@@ -4,9 +4,11 @@ import type { Routine } from "../model/routine.ts";
 import { routineDurationS } from "../motion/duration.ts";
 import type { Rate } from "../num/interval.ts";
 import { type StressSummary, summarise } from "../score/stress.ts";
+import { faultTexts } from "../texts/english/fault.ts";
 import type { TrialBatch } from "../trial/outcome.ts";
 import { figureOf } from "./figure.ts";
 import type { Objective } from "./objective.ts";
+import type { RaceAnswer } from "./raceWork.ts";
 
 /**
  * racing: may still be the best; dropped: clearly worse than another; aside: not proved worse, but there is no time to
@@ -123,6 +125,17 @@ export class Entrant {
       this.#sum += score;
     }
     for (const count of batch.delivered) this.#home += count;
+  }
+
+  /** Takes in what came of trials. @returns how many there were */
+  take(answer: RaceAnswer): number {
+    if (this.status === "failed") return 0;
+    if (answer.kind !== "ran") {
+      this.fail(answer.kind === "failed" ? answer.reason : faultTexts.noAnswer);
+      return 0;
+    }
+    this.add(answer.batch);
+    return answer.batch.to - answer.batch.from;
   }
 
   fail(reason: string): void {

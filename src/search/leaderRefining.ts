@@ -1,13 +1,7 @@
 import type { RaceSettings } from "./raceSettings.ts";
 import { makeAll, type Racing, runSpans } from "./raceWork.ts";
 import { refine, type Tried, type Trying } from "./refinement.ts";
-
-/** Points tried for each leader. */
-export const TRIES = 28;
-/** Trials behind each point, as a share of the most a routine gets in the race, within bounds. */
-const TRIES_SHARE = 0.3;
-const LEAST_TRIES = 20;
-const MOST_TRIES = 300;
+import { LEAST_TRIES, TRIES, triesTrials } from "./tries.ts";
 
 /** Refines several routines side by side, so that there is work for all workers; each point on the same trials. */
 export class LeaderRefining {
@@ -67,9 +61,4 @@ export class LeaderRefining {
     const sign = objective.isBetter(1, 0) ? 1 : -1;
     return new Map([...sums].map(([id, sum]) => [id, (sign * sum) / trials]));
   }
-}
-
-/** Trials behind each point that is tried. */
-export function triesTrials(mostTrials: number): number {
-  return Math.min(Math.max(Math.round(TRIES_SHARE * mostTrials), LEAST_TRIES), MOST_TRIES);
 }

@@ -4,7 +4,7 @@ import { STREAMS } from "../trial/streams.ts";
 /** Trials after which a race is first looked at, and the factor to the next look. */
 export const FIRST_LOOK = 10;
 const NEXT_LOOK = 1.5;
-/** Trials with which wanted routines begin, the third look: an interval that says something, in a tenth of a second. */
+/** Trials with which guests begin, the third look: an interval that says something, in a tenth of a second. */
 export const WANTED_LOOK = 23;
 
 /** Trial counts at which a race is looked at: growing, the last is `most`. */

@@ -1,6 +1,6 @@
-import { TRIES, triesTrials } from "./leaderRefining.ts";
 import { FIRST_LOOK, looksUpTo } from "./looks.ts";
 import type { Race } from "./race.ts";
+import { TRIES, triesTrials } from "./tries.ts";
 
 /** Share of the routines in a race that usually outlive a look; finalists and refined leaders of a usual race. */
 const SURVIVING = 0.72;

@@ -17,8 +17,9 @@ export interface PlanRaceSettings {
   readonly mostTrials: number;
   /** The team's own routines. */
   readonly own: readonly Routine[];
-  /** Ids that somebody asked for: the first to enter. */
+  /** Ids that somebody asked for, and those that were best before a change: shown first, without a say. */
   readonly wantedIds?: readonly string[];
+  readonly previewIds?: readonly string[];
   readonly budgetTrials?: number;
   readonly mostTied?: number;
 }
@@ -30,11 +31,19 @@ export interface PlanRaceSettings {
  */
 export function planRace(settings: PlanRaceSettings): Race {
   const { project, mostTrials } = settings;
-  const ids = catalogueIds(project);
   const isWide = mostTrials >= WIDE_FROM_TRIALS;
+  let first: readonly string[] | null = null;
+  let more: readonly string[] | null = null;
+  // Hundreds of ids: not before the first answer, which guests give.
   return new Race({
     ...settings,
-    firstIds: entryOrder(ids),
-    moreIds: isWide ? entryOrder(variedIds(project, ids)) : [],
+    get firstIds() {
+      first ??= entryOrder(catalogueIds(project));
+      return first;
+    },
+    get moreIds() {
+      more ??= isWide ? entryOrder(variedIds(project, catalogueIds(project))) : [];
+      return more;
+    },
   });
 }

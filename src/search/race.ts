@@ -1,13 +1,12 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
-import { faultTexts } from "../texts/english/fault.ts";
 import { Budget } from "./budget.ts";
 import { clearlyWorse } from "./elimination.ts";
 import { byMean, byMoves, byPromise, byTime, type Entrant } from "./entrant.ts";
 import { Field, type Verdict } from "./field.ts";
 import { figureOf } from "./figure.ts";
 import { finalTrials } from "./finalTrials.ts";
-import { LeaderRefining } from "./leaderRefining.ts";
+import type { Guests } from "./guests.ts";
 import { FIRST_LOOK, looksUpTo, searchSeed, WANTED_LOOK } from "./looks.ts";
 import type { Objective } from "./objective.ts";
 import type { RaceSettings } from "./raceSettings.ts";
@@ -50,6 +49,8 @@ export class Race {
   /** Trials that went into refining. */
   refiningTrials = 0;
   readonly #field: Field;
+  /** Shown beside it, without a say; set before it runs. Whoever has none need not fetch what makes them. */
+  guests: Guests | null = null;
   #refined = 0;
   #look = 0;
   #isHurried = false;
@@ -71,6 +72,11 @@ export class Race {
   /** All that take part, in the order in which they came. */
   get entrants(): readonly Entrant[] {
     return this.#field.entrants;
+  }
+
+  /** All that is to be shown: those who take part, and guests. */
+  get listed(): readonly Entrant[] {
+    return this.guests?.among(this.entrants, this.leader?.trials ?? 0) ?? this.entrants;
   }
 
   /** Patterns of which a routine could be made, those left out as repeating another's moves included. */
@@ -146,13 +152,14 @@ export class Race {
       yield* this.#letInLate();
       return;
     }
-    const { own, wantedIds = [], firstIds, moreIds, mostTrials } = this.settings;
+    const { own, mostTrials } = this.settings;
     this.#newOwn ??= own;
-    yield* this.#enter(wantedIds, Math.min(WANTED_LOOK, mostTrials));
+    const isHurried = () => this.#isHurried;
+    if (this.guests) yield* this.guests.welcome(Math.min(WANTED_LOOK, mostTrials), isHurried);
     yield* this.#letInOwn();
-    yield* this.#enter(firstIds);
+    yield* this.#enter(this.settings.firstIds);
     this.stage = "widening";
-    yield* this.#enter(moreIds);
+    yield* this.#enter(this.settings.moreIds);
     const looks = looksUpTo(mostTrials);
     for (const [i, look] of looks.entries()) {
       this.stage = "racing";
@@ -160,6 +167,7 @@ export class Race {
       this.#look = look;
       yield* this.#letInOwn();
       yield* this.#bringTo(this.racing, look);
+      if (this.guests) yield* this.guests.bringTo(this.entrants, look, isHurried);
       this.#eliminate();
       if (this.#isTimeToRefine) yield* this.#refineLeaders();
       if (this.#isOutOfTime || this.racing.length < 2) break;
@@ -193,7 +201,7 @@ export class Race {
     yield* this.#bringTo(fresh, this.#entryTrials);
   }
 
-  *#enter(named: readonly string[], trials = 0): Racing<void> {
+  *#enter(named: readonly string[]): Racing<void> {
     const ids = named.filter((id) => !this.#field.has(id));
     for (let at = 0; at < ids.length && !this.#isHurried; ) {
       if (this.#look === 0 && this.budget.isFull(this.doneTrials)) break;
@@ -201,7 +209,7 @@ export class Race {
       const routines = yield* makeAll(this.settings.project, ids.slice(at, at + together));
       at += together;
       const fresh = this.#field.add(routines.filter((routine) => routine !== null));
-      yield* this.#bringTo(fresh, Math.max(trials, this.#entryTrials));
+      yield* this.#bringTo(fresh, this.#entryTrials);
     }
   }
 
@@ -214,11 +222,7 @@ export class Race {
       .filter((entrant) => entrant.trials < trials)
       .map((of) => ({ of, routine: of.routine, from: of.trials, to: trials }));
     const take = ({ of }: TrialSpan<Entrant>, answer: RaceAnswer): void => {
-      if (of.status === "failed") return;
-      if (answer.kind === "ran") {
-        of.add(answer.batch);
-        this.doneTrials += answer.batch.to - answer.batch.from;
-      } else of.fail(answer.kind === "failed" ? answer.reason : faultTexts.noAnswer);
+      this.doneTrials += of.take(answer);
     };
     // However short the time: without a trial there is nothing to say.
     const isOver = () => this.#isHurried && this.doneTrials > 0;
@@ -258,8 +262,8 @@ export class Race {
 
   /** All that may ever take part. */
   get #mostEntrants(): number {
-    const { wantedIds = [], firstIds, moreIds } = this.settings;
-    const named = wantedIds.length + firstIds.length + moreIds.length + JOINERS * REFINE_AFTER.length;
+    const { firstIds, moreIds } = this.settings;
+    const named = firstIds.length + moreIds.length + JOINERS * REFINE_AFTER.length;
     return Math.max(named + this.settings.own.length, this.entrants.length);
   }
 
@@ -267,7 +271,9 @@ export class Race {
     this.stage = "refining";
     const round = this.#refined++;
     const leaders = unlike([...this.racing].sort(byMean(this.settings.objective))).slice(0, LEADERS);
-    const refining = new LeaderRefining(
+    const [answer] = yield [{ kind: "refiner" }];
+    if (answer?.kind !== "refiner") return;
+    const refining = new answer.Refining(
       this.settings,
       searchSeed(this.settings.seed, 1 + round),
       this.budget.refining,
@@ -294,6 +300,7 @@ export class Race {
     };
     const isOver = () => this.#isLate || this.budget.isSpent(this.doneTrials - this.#lateFrom);
     yield* finalTrials(this.project, seed, this.#finalists(), mostTrials, count, isOver);
+    if (this.guests) yield* this.guests.finish(this.entrants, () => this.#isLate);
   }
 
   /** The winner is settled here, by the trials of the race alone. */

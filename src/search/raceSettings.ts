@@ -11,8 +11,10 @@ export interface RaceSettings {
   readonly mostTrials: number;
   /** Routines that are there already, such as a team's own. */
   readonly own: readonly Routine[];
-  /** Ids that somebody asks for, or that were best before the project changed: they come first, and get more trials at once. */
+  /** Ids that somebody asks for: shown first, and to the end, whether they take part or not (guests.ts). */
   readonly wantedIds?: readonly string[];
+  /** Ids that were best before the project changed: shown until the race knows better. */
+  readonly previewIds?: readonly string[];
   /** Ids to begin with, for a first answer, and more that join after the first look. */
   readonly firstIds: readonly string[];
   readonly moreIds: readonly string[];

@@ -1,10 +1,13 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { TrialBatch } from "../trial/outcome.ts";
+import type { LeaderRefining } from "./leaderRefining.ts";
 
 /** One thing a race wants done; the order does not matter, and several may be done at once. */
 export type RaceWork =
   | { readonly kind: "make"; readonly project: Project; readonly ids: readonly string[] }
+  /** What refines leaders: seconds into a race, so that a page need not have it for its first answer. */
+  | { readonly kind: "refiner" }
   /** Trials `from` (included) to `to` (excluded). */
   | {
       readonly kind: "trials";
@@ -18,6 +21,7 @@ export type RaceWork =
 export type RaceAnswer =
   | { readonly kind: "made"; readonly routines: readonly (Routine | null)[] }
   | { readonly kind: "ran"; readonly batch: TrialBatch }
+  | { readonly kind: "refiner"; readonly Refining: typeof LeaderRefining }
   /** The routine cannot be run. */
   | { readonly kind: "failed"; readonly reason: string };
 

@@ -27,7 +27,7 @@ export interface Standing {
 export function standingsOf(race: Race): readonly Standing[] {
   const { ties, winner } = race.verdict;
   const tied = new Set(ties);
-  const standings = race.entrants.flatMap((entrant): readonly Standing[] => {
+  const standings = race.listed.flatMap((entrant): readonly Standing[] => {
     const { figures, isFresh, status } = entrant;
     if (status === "failed" || figures === null) return [];
     return [{ entrant, ...figures, isFresh, isTied: tied.has(entrant), isWinner: entrant === winner }];

@@ -1,5 +1,6 @@
 /** Every topic and the shape of its texts, as the English ones have it. Types only: nothing of it is loaded. */
 export interface Catalogue {
+  readonly bestNow: typeof import("./english/bestNow.ts").bestNowTexts;
   readonly calibration: typeof import("./english/calibration.ts").calibrationTexts;
   readonly carry: typeof import("./english/carry.ts").carryTexts;
   readonly carryMap: typeof import("./english/carryMap.ts").carryMapTexts;

@@ -1,6 +1,7 @@
 import type { Project } from "../../src/model/project.ts";
 import type { Routine } from "../../src/model/routine.ts";
 import { RandomStream } from "../../src/num/stream.ts";
+import { LeaderRefining } from "../../src/search/leaderRefining.ts";
 import { EVERY_BALL } from "../../src/search/objective.ts";
 import { Race } from "../../src/search/race.ts";
 import type { RaceAnswer, RaceWork } from "../../src/search/raceWork.ts";
@@ -85,8 +86,15 @@ export function runCoins(race: Race, rates: readonly number[]): void {
   for (let step = work.next(); !step.done; ) step = work.next(step.value.map((piece) => toss(piece, rates)));
 }
 
-function toss(work: RaceWork, rates: readonly number[]): RaceAnswer {
-  if (work.kind === "make") return { kind: "made", routines: work.ids.map(() => null) };
-  const number = Number(work.routine.id.slice("coin".length));
+/** The answer to one piece of a race's work. */
+export function toss(work: RaceWork, rates: readonly number[]): RaceAnswer {
+  if (work.kind === "make") {
+    return { kind: "made", routines: work.ids.map((id) => (isCoin(id) ? coinRoutine(numberOf(id)) : null)) };
+  }
+  if (work.kind === "refiner") return { kind: "refiner", Refining: LeaderRefining };
+  const number = numberOf(work.routine.id);
   return { kind: "ran", batch: tossBatch(number, rates[number] ?? 0, work.seed, work.from, work.to) };
 }
+
+const isCoin = (id: string): boolean => /^coin\d+$/.test(id);
+const numberOf = (id: string): number => Number(id.slice("coin".length));

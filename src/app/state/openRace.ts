@@ -19,6 +19,8 @@ export interface RaceWish {
   readonly own: readonly Routine[];
   /** Ids to be there first: what a link names, or what was chosen before a change. */
   readonly wantedIds: readonly string[];
+  /** Ids of the best before the change. */
+  readonly previewIds: readonly string[];
 }
 
 /** Points of the trade-off fronts, cheapest first. */
@@ -47,8 +49,13 @@ const BUDGET_TRIALS = 24_000;
 const MOST_TRIALS = 1000;
 
 /** Opens the race of a project; it runs when its `run` is told to go. Fetched apart from the page's first script. */
-export function openRace(workers: Workers, wish: RaceWish): OpenRace {
-  return showRace(workers, planRace({ ...wish, mostTrials: MOST_TRIALS, budgetTrials: BUDGET_TRIALS }));
+export async function openRace(workers: Workers, wish: RaceWish): Promise<OpenRace> {
+  const race = planRace({ ...wish, mostTrials: MOST_TRIALS, budgetTrials: BUDGET_TRIALS });
+  if (wish.wantedIds.length + wish.previewIds.length > 0) {
+    const { Guests } = await import("../../search/guests.ts");
+    race.guests = new Guests(race);
+  }
+  return showRace(workers, race);
 }
 
 /** A race as the page sees it. */
@@ -75,7 +82,7 @@ function frontsOf(race: Race): Fronts {
 
 function candidatesOf(race: Race): readonly Candidate[] {
   const standings = standingsOf(race);
-  const failed = race.entrants.filter(({ status }) => status === "failed");
+  const failed = race.listed.filter(({ status }) => status === "failed");
   return [
     ...standings.map(({ entrant, isTied }) => candidateOf(race, entrant, isTied)),
     ...failed.map((entrant) => candidateOf(race, entrant, false)),

@@ -2,6 +2,7 @@ import { Gate } from "../../jobs/gate.ts";
 import type { RaceProgress } from "../../jobs/race.ts";
 import type { Project } from "../../model/project.ts";
 import type { Routine } from "../../model/routine.ts";
+import type { Rate } from "../../num/interval.ts";
 import type { MissingFamily } from "../../plan/catalogueIds.ts";
 import { EVERY_BALL, type Objective } from "../../search/objective.ts";
 import { rankingTexts } from "../../texts/english/ranking.ts";
@@ -12,8 +13,9 @@ import { SEED } from "./seed.ts";
 /** Opens a race; rejects with an Error. */
 export type Opener = (wish: RaceWish) => Promise<OpenRace>;
 
-/** The list is shown anew at most this often, ms: rows must not dance. The first rows come at once. */
+/** The list is shown anew at most this often, ms: rows must not dance. The first rows come at once, the next ones soon. */
 const PUBLISH_MS = 1000;
+const PUBLISH_FIRST_MS = 60;
 /** So many of the best routines come first when the project has changed: they are seldom far off in the new one. */
 const LEADERS = 4;
 const NO_FRONTS: Fronts = { time: [], moves: [] };
@@ -42,12 +44,18 @@ export class Ranking {
   fault = $state("");
   /** Whether all of the catalogue has its first result. */
   hasFirstLook = $state(false);
+  /** The best: by fresh runs, else of those with most runs the one that promises most. */
+  readonly best = $derived(bestOf(this.candidates));
+  /** What was the best before the last change, once its routines had all been tried; null where nothing was changed. */
+  before = $state.raw<Rate | null>(null);
   /** What is best. */
   objective = $state.raw<Objective>(EVERY_BALL);
   /** Called when the order is worth acting on: with the first rows, and when another stage begins. */
   onRound: () => void = () => {};
   /** Called when the list was shown anew. */
   onShown: () => void = () => {};
+  /** Id of the routine on show: it stays in the list. */
+  shownId: () => string = () => "";
   /** Of the runs that are shown, and of the fresh ones that the final figures come from; used from the next start on. */
   seed = SEED;
   readonly #open: Opener;
@@ -56,6 +64,7 @@ export class Ranking {
   #abort = new AbortController();
   #gate = new Gate();
   #publishAt = 0;
+  #publishGapMs = 0;
   /** Ids of the best once all had been tried, of this project or one before. */
   #leaders: readonly string[] = [];
   #stage = "";
@@ -72,8 +81,8 @@ export class Ranking {
   ): Promise<void> {
     this.#abort.abort();
     const { objective, seed } = this;
-    const first = [...new Set([...wantedIds, ...this.#leaders])];
-    this.#wish = { project, objective, seed, own, wantedIds: first };
+    if (this.fronts.time.length > 0) this.before = this.best?.figure ?? null;
+    this.#wish = { project, objective, seed, own, wantedIds, previewIds: this.#leaders };
     this.#race = null;
     this.#stage = "";
     this.candidates = [];
@@ -167,7 +176,9 @@ export class Ranking {
     const clock = performance.now();
     const isFirst = this.candidates.length === 0;
     if (!isDue && !isNew && !isFirst && clock < this.#publishAt) return;
-    this.#publishAt = clock + PUBLISH_MS;
+    this.#publishGapMs = isFirst ? PUBLISH_FIRST_MS : Math.min(PUBLISH_MS, 2 * this.#publishGapMs);
+    this.#publishAt = clock + this.#publishGapMs;
+    if (race.race.guests) race.race.guests.shownId = this.shownId();
     this.#stage = stage;
     this.candidates = race.candidates();
     const fronts = race.fronts();
@@ -188,4 +199,15 @@ function isSame(a: Fronts, b: Fronts): boolean {
     [...a.time, null, ...a.moves],
   ];
   return now.length === then.length && now.every((each, i) => each === then[i]);
+}
+
+function bestOf(candidates: readonly Candidate[]): Candidate | null {
+  const [first = null] = candidates;
+  if (first === null || first.isFresh) return first;
+  const rated = candidates.filter(({ figure, isGivenUp }) => figure !== null && !isGivenUp);
+  const most = rated.reduce((trials, each) => Math.max(trials, each.trials), 0);
+  const low = ({ figure }: Candidate): number => figure?.low ?? 0;
+  return rated
+    .filter(({ trials }) => trials === most)
+    .reduce<Candidate | null>((best, each) => (best === null || low(each) > low(best) ? each : best), null);
 }

@@ -2,12 +2,10 @@ import type { RatedPlacement } from "../../jobs/hardPlacements.ts";
 import type { Project } from "../../model/project.ts";
 import { nominalCourse } from "../../motion/course.ts";
 import { EVERY_BALL, nameOf, type Objective, objectiveNamed } from "../../search/objective.ts";
-import { withoutDrift, withPlacement } from "../../search/variant.ts";
 import { runNoticeTexts } from "../../texts/english/runNotice.ts";
 import { type LengthUnit, sayLengthsIn } from "../../texts/lengths.ts";
 import type { Shown } from "../project/link.ts";
 import type { Shelf } from "../project/shelf.svelte.ts";
-import { freeId, withCopy } from "../routine/ownForm.ts";
 import type { StepId } from "../steps.ts";
 import type { Candidate } from "./candidate.ts";
 import { Coverages } from "./coverages.svelte.ts";
@@ -23,8 +21,15 @@ import { readSetting, writeSetting } from "./settings.ts";
 import { WeakSpots } from "./weakSpots.svelte.ts";
 import type { Workers } from "./workers.ts";
 
-/** After a change of the project its routines are ranked anew when this long nothing has changed, ms. */
-const RANK_AFTER_MS = 150;
+/** An own routine that was changed is run anew when this long nothing has changed, ms. */
+const RUN_AFTER_MS = 150;
+/**
+ * A single change of the project is answered at once. While more follow, as in a drag, its routines are ranked anew so often, or when the
+ * hand has rested; where the first answer is slow to come, it is waited for a little longer. All ms.
+ */
+const RANK_REST_MS = 150;
+const RANK_GAP_MS = 300;
+const RANK_PATIENCE_MS = 900;
 
 /** All that the page shows: the project, its ranking, the routine chosen and its runs. */
 export class Workbench {
@@ -73,6 +78,7 @@ export class Workbench {
   );
   /** The project that the ranking is of: `project`, or the one before its last change. */
   #ranked: Project | null = null;
+  #rankedAtMs = Number.NEGATIVE_INFINITY;
   #wanted: Shown | null = null;
   #choseSelf = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -87,6 +93,7 @@ export class Workbench {
     this.ranking = new Ranking(open);
     this.ranking.objective = objectiveNamed(readSetting("aim") ?? "") ?? EVERY_BALL;
     this.ranking.onShown = () => this.#showWanted();
+    this.ranking.shownId = () => this.chosenId;
     // Not in the task that has just written the list anew: together they would hold up whoever types.
     this.ranking.onRound = () => void nextTask().then(() => this.#followBest());
     this.own = new OwnRoutines(pool);
@@ -112,6 +119,8 @@ export class Workbench {
     writeSetting("aim", nameOf(objective));
     this.ranking.objective = objective;
     this.#rank();
+    // There was no change: what was best before is no measure for it.
+    this.ranking.before = null;
   }
 
   /** Shows a routine and its run of the present number. */
@@ -128,19 +137,22 @@ export class Workbench {
   }
 
   /** Goes to a layout that a search found; without drift, as it was found. */
-  watchLayout({ placement, seed }: RatedPlacement, still: boolean): void {
+  async watchLayout({ placement, seed }: RatedPlacement, still: boolean): Promise<void> {
     const { project } = this;
     if (!project) return;
     this.step = "watch";
+    const { withoutDrift, withPlacement } = await import("../../search/variant.ts");
+    if (project !== this.project) return;
     const laid = withPlacement(still ? withoutDrift(project) : project, placement);
     const words = still ? runNoticeTexts.beatsStill : runNoticeTexts.hard;
     void this.runs.lay({ project: laid, seed, words }, 0);
   }
 
   /** Makes an own routine out of the chosen one, to be changed by hand, and chooses it. */
-  copyChosen(): void {
+  async copyChosen(): Promise<void> {
     const { chosen, draft } = this;
     if (!chosen || !draft) return;
+    const { freeId, withCopy } = await import("../routine/ownForm.ts");
     const { routine } = chosen;
     const id = freeId([...draft.routines.map((each) => each.id)]);
     const from = typeof routine.params.from === "string" ? routine.params.from : routine.id;
@@ -164,6 +176,7 @@ export class Workbench {
     this.ranking.seed = this.runs.seed;
     this.own.seed = this.runs.seed;
     this.#rank();
+    this.ranking.before = null;
   }
 
   #edited(): void {
@@ -174,7 +187,11 @@ export class Workbench {
     clearTimeout(this.#timer);
     // What is on show is a run of the project as it was.
     this.runs.clear();
-    this.#timer = setTimeout(() => this.#rank(), RANK_AFTER_MS);
+    const gapMs = this.ranking.candidates.length > 0 ? RANK_GAP_MS : RANK_PATIENCE_MS;
+    const leftMs = this.#rankedAtMs + gapMs - performance.now();
+    // At once where it can be: workers begin before the page draws what was changed.
+    if (leftMs <= 0) this.#rank();
+    else this.#timer = setTimeout(() => this.#rank(), Math.min(RANK_REST_MS, leftMs));
   }
 
   /** An own routine on show that was changed is shown anew, once the hand rests. */
@@ -183,7 +200,7 @@ export class Workbench {
     if (!project || !draft) return;
     const changed = this.own.update(project, draft.routines);
     clearTimeout(this.#raceTimer);
-    this.#raceTimer = setTimeout(() => this.ranking.setOwn(draft.routines), RANK_AFTER_MS);
+    this.#raceTimer = setTimeout(() => this.ranking.setOwn(draft.routines), RUN_AFTER_MS);
     if (chosenId !== "" && !this.#find(chosenId)) {
       this.chosenId = "";
       this.#choseSelf = false;
@@ -192,7 +209,7 @@ export class Workbench {
       this.fixes.clear();
       this.runs.clear();
       clearTimeout(this.#timer);
-      this.#timer = setTimeout(() => void this.runs.show(this.runs.index, false), RANK_AFTER_MS);
+      this.#timer = setTimeout(() => void this.runs.show(this.runs.index, false), RUN_AFTER_MS);
     }
   }
 
@@ -202,6 +219,7 @@ export class Workbench {
     const { project, chosenId, draft } = this;
     if (!project) return;
     this.#ranked = project;
+    this.#rankedAtMs = performance.now();
     this.runs.laid = null;
     this.weak.clear();
     this.fixes.clear();

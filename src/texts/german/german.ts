@@ -1,4 +1,5 @@
 /** All German texts, a line for each topic of the catalogue: one chunk, fetched when German is first spoken. */
+export { bestNowTexts as bestNow } from "./bestNow.ts";
 export { calibrationTexts as calibration } from "./calibration.ts";
 export { carryTexts as carry } from "./carry.ts";
 export { carryMapTexts as carryMap } from "./carryMap.ts";

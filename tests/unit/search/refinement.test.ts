@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { recipeOf } from "../../../src/plan/recipe.ts";
+import { LeaderRefining } from "../../../src/search/leaderRefining.ts";
 import { EVERY_BALL } from "../../../src/search/objective.ts";
 import { Race } from "../../../src/search/race.ts";
 import { refine } from "../../../src/search/refinement.ts";
@@ -62,6 +63,7 @@ describe("refinement", () => {
       step = work.next(
         step.value.map((piece) => {
           if (piece.kind === "make") return { kind: "made", routines: piece.ids.map((id) => maker.make(id)) };
+          if (piece.kind === "refiner") return { kind: "refiner", Refining: LeaderRefining };
           const { id } = piece.routine;
           const number = numbers.get(id) ?? numbers.size;
           numbers.set(id, number);
