@@ -21,12 +21,17 @@ export interface RaceOptions extends JobOptions {
 const FINAL_AT = 0.82;
 const END_AT = 0.97;
 
+/** So much time says what the pace is, s. */
+const PACE_S = 0.3;
+
 /** A race in the workers: it can be stopped, and go on where it stopped. */
 export class RaceRun {
   readonly race: Race;
   readonly #workers: Workers;
   readonly #outlook: Outlook;
   #work: Racing<void>;
+  /** Trials and time when the last routine came in. */
+  #entered = { trials: 0, workedS: 0 };
   /** What was asked for and has no answer yet. */
   #asked: IteratorResult<readonly RaceWork[], void> | null = null;
 
@@ -54,7 +59,7 @@ export class RaceRun {
       while (!step.done) {
         this.#asked = step;
         const answers = await Promise.all(step.value.map((piece) => answerTo(this.#workers, piece, options)));
-        if (seconds !== undefined) keepTime(race, time.workedS, seconds);
+        if (seconds !== undefined) this.#keepTime(time.workedS, seconds);
         step = this.#work.next(answers);
         const doneFrac =
           seconds === undefined ? this.#outlook.doneFrac : shareOf(time.workedS, seconds, race);
@@ -69,6 +74,20 @@ export class RaceRun {
       time.end();
     }
   }
+
+  /** Sees to it that the race ends in time; the pace since the last routine came in tells how many trials there is time for. */
+  #keepTime(workedS: number, seconds: number): void {
+    const { race } = this;
+    const { budget, doneTrials } = race;
+    const isEntering = race.stage === "first-look" || race.stage === "widening";
+    if (isEntering) this.#entered = { trials: doneTrials, workedS };
+    const sinceS = workedS - this.#entered.workedS;
+    const pace = sinceS > PACE_S ? (doneTrials - this.#entered.trials) / sinceS : doneTrials / workedS;
+    if (doneTrials > 0) budget.trials = doneTrials + pace * Math.max(0, seconds - workedS);
+    budget.timeFrac = workedS / seconds;
+    if (workedS > FINAL_AT * seconds) race.hurry();
+    if (workedS > END_AT * seconds) race.wrapUp();
+  }
 }
 
 /** Runs a race to its end, or until it is stopped. */
@@ -78,13 +97,6 @@ export function runRace(
   options: RaceOptions = {},
 ): Promise<"done" | "stopped"> {
   return new RaceRun(workers, race).go(options);
-}
-
-/** What the workers have done so far tells how many trials there is time for. */
-function keepTime(race: Race, workedS: number, seconds: number): void {
-  if (race.doneTrials > 0) race.budget.trials = (race.doneTrials / workedS) * seconds;
-  if (workedS > FINAL_AT * seconds) race.hurry();
-  if (workedS > END_AT * seconds) race.wrapUp();
 }
 
 function shareOf(workedS: number, seconds: number, race: Race): number {

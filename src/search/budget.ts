@@ -1,4 +1,4 @@
-/** Shares of a short race's trials: after which no more routines enter, after which the final begins, and after which it ends. */
+/** Shares of a short race's trials, or of its time: after which no more routines enter, after which the final begins, and after which it ends. */
 const ENTERING_UNTIL = 0.35;
 const FINAL_AT = 0.82;
 const END_AT = 1;
@@ -17,20 +17,26 @@ export class Budget {
   /** Trials of the whole race; infinite: it is settled by evidence alone. */
   trials = Number.POSITIVE_INFINITY;
 
+  /**
+   * Share of the time that is over, for a race that has so long; null: it goes by trials. How many trials there is time for cannot
+   * be told while workers warm up and routines are being made: a race of 10 s that went by it shut the door at 64 of 668.
+   */
+  timeFrac: number | null = null;
+
   get isShort(): boolean {
     return Number.isFinite(this.trials);
   }
 
   isFull(done: number): boolean {
-    return done >= ENTERING_UNTIL * this.trials;
+    return this.#spent(done) >= ENTERING_UNTIL;
   }
 
   isFinalDue(done: number): boolean {
-    return done >= FINAL_AT * this.trials;
+    return this.#spent(done) >= FINAL_AT;
   }
 
   isSpent(done: number): boolean {
-    return done >= END_AT * this.trials;
+    return this.#spent(done) >= END_AT;
   }
 
   /** Trials for one round of refining. */
@@ -49,5 +55,9 @@ export class Budget {
     if (!this.isShort) return Number.POSITIVE_INFINITY;
     const left = FINAL_AT * this.trials - done - refiningsLeft * this.refining;
     return Math.max(LEAST_SEATS, Math.floor(left / Math.max(1, looksLeft) / stretch));
+  }
+
+  #spent(done: number): number {
+    return this.timeFrac ?? done / this.trials;
   }
 }
