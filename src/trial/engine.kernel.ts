@@ -59,7 +59,8 @@ function step(planner: PathTracer, t: number, chosen: number, watcher: Watcher):
     fromX[i] = bx[i]!;
     fromY[i] = by[i]!;
   }
-  keepBalls(balls);
+  // A step in which nothing can touch is not made again.
+  if (chosen >= contact[0]!) keepBalls(balls);
   let h = chosen;
   let jam = advance(planner, t, h, q0);
   while (jam !== FREELY && h > MIN_STEP_S && (progressAt(t + h) - q0) * perQ > JAM_WAY_MM) {
