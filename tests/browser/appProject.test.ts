@@ -5,6 +5,8 @@ import { baseUrl, openPage } from "../support/page.ts";
 
 const WIDTH = "From left to right, inside";
 
+const RATE = /^[\d.]+ of 100 runs$/;
+
 async function type(page: Page, label: string, text: string): Promise<void> {
   await page.getByLabel(label, { exact: true }).fill(text);
   await page.getByLabel(label, { exact: true }).press("Enter");
@@ -52,6 +54,7 @@ describe("a project under edit", () => {
     await page.keyboard.press("Control+Shift+z");
     expect(await page.getByLabel("In which corner").inputValue()).toBe("upper-left");
     await page.getByRole("img", { name: /Zone 1000 mm wide.*upper left/ }).waitFor();
+    await page.getByRole("region", { name: "What a change does" }).getByText(RATE).first().waitFor();
   });
 
   it("is kept, opened again, duplicated and thrown away", async () => {

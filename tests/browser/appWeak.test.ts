@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { goTo, openApp, openEverything, pictureOf, secondOf } from "../support/appPage.ts";
+import { goTo, openApp, openEverything, pictureOf, runOf, secondOf } from "../support/appPage.ts";
 import { findingsInBothThemes } from "../support/axe.ts";
 import { numbersWithoutWhy } from "../support/whys.ts";
 
@@ -44,6 +44,8 @@ describe("watching", () => {
     await page.getByRole("button", { name: "Lay them by the rule again" }).click();
     await expect.poll(() => ball.getAttribute("aria-label")).toBe(before);
     await page.getByRole("button", { name: "Show me one that failed" }).click();
+    // The run before may have failed as well.
+    await expect.poll(() => runOf(page)).toBeGreaterThan(0);
     await page.getByRole("heading", { name: "This run fails" }).waitFor();
     await page.getByRole("slider", { name: "Time in the run" }).fill("0.2");
     const picture = await pictureOf(page);
