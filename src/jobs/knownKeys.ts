@@ -1,8 +1,9 @@
 /**
  * Most subjects one worker keeps. More than the routines of one race, which takes them in turn again and again: with
- * fewer, each would be forgotten just before its next turn. A compiled plan is some tens of kilobytes.
+ * fewer, each would be forgotten just before its next turn. And more than one task can be about: 1024 combinations of ten parts, and
+ * their project. A compiled plan is some tens of kilobytes.
  */
-export const KNOWN_KEYS = 1024;
+export const KNOWN_KEYS = 1100;
 
 /** The pool's account of what one worker still keeps: the keys used last. */
 export class KnownKeys {

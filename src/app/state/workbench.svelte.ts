@@ -153,6 +153,7 @@ export class Workbench {
     const { chosen, draft } = this;
     if (!chosen || !draft) return;
     const { freeId, withCopy } = await import("../routine/ownForm.ts");
+    if (draft !== this.draft) return;
     const { routine } = chosen;
     const id = freeId([...draft.routines.map((each) => each.id)]);
     const from = typeof routine.params.from === "string" ? routine.params.from : routine.id;

@@ -18,4 +18,11 @@ describe("the account of what a worker keeps", () => {
     known.drop(1);
     expect(known.use(1)).toEqual({ isNew: true, forget: [] });
   });
+
+  it("keeps all that one task is about, at most: ten parts' combinations and their project", () => {
+    const known = new KnownKeys();
+    const ask = () => Array.from({ length: 1 + 2 ** 10 }, (_, key) => known.use(key));
+    expect(ask().every(({ isNew, forget }) => isNew && forget.length === 0)).toBe(true);
+    expect(ask().some(({ isNew, forget }) => isNew || forget.length > 0)).toBe(false);
+  });
 });
