@@ -38,6 +38,8 @@ export class Desk {
   /** Called after every change of it. */
   onEdit: () => void = () => {};
   #timer: ReturnType<typeof setTimeout> | undefined;
+  /** Whether something has changed that no writing has begun for. */
+  #isDue = false;
   #writing: Promise<void> = Promise.resolve();
 
   constructor(shelf: Shelf) {
@@ -117,6 +119,8 @@ export class Desk {
     void import("../outline/photoStore.ts").then(({ forgetPhoto }) => forgetPhoto(page.id));
     if (page.id === this.page?.id) {
       clearTimeout(this.#timer);
+      this.#isDue = false;
+      await this.#writing;
       this.page = null;
       this.saveState = "untouched";
       await this.shelf.remove(page.id);
@@ -138,7 +142,7 @@ export class Desk {
 
   /** Writes down at once what still waits. */
   flush(): Promise<void> {
-    if (this.saveState !== "waiting") return this.#writing;
+    if (!this.#isDue) return this.#writing;
     clearTimeout(this.#timer);
     this.#writing = this.#writing.then(() => this.#save());
     return this.#writing;
@@ -170,6 +174,7 @@ export class Desk {
   }
 
   #changed(): void {
+    this.#isDue = true;
     this.saveState = "waiting";
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => void this.flush(), SAVE_AFTER_MS);
@@ -179,7 +184,7 @@ export class Desk {
   async #save(): Promise<void> {
     const { draft } = this;
     if (!draft) return;
-    this.saveState = "saved";
+    this.#isDue = false;
     if (!this.page) draft.rename(this.#freeName(draft.name));
     const page = this.page ? await this.#saveOver(this.page) : await this.shelf.add(this.#written(draft));
     if (!page) {
@@ -188,6 +193,8 @@ export class Desk {
     }
     this.page = page;
     writeTabSetting("open", page.id);
+    // Kept only now, and only if nothing has changed meanwhile.
+    if (!this.#isDue) this.saveState = "saved";
   }
 
   async #saveOver(known: Page): Promise<Page | null> {

@@ -2,22 +2,11 @@ import { describe, expect, it } from "vitest";
 import { freeName } from "../../../src/app/project/page.ts";
 import { Shelf } from "../../../src/app/project/shelf.svelte.ts";
 import type { Store } from "../../../src/app/project/store.ts";
+import { memoryStore } from "../../support/memoryStore.ts";
 import { shippedText } from "../../support/projectFiles.ts";
 
 const text = shippedText("usual-zone.json");
 const writing = { name: "Ours", text, form: null };
-
-function memory(
-  content: Map<string, unknown> = new Map(),
-): Store & { readonly content: Map<string, unknown> } {
-  return {
-    content,
-    entries: async () => [...content],
-    get: async (key) => content.get(key),
-    update: async (key, change) => void content.set(key, change(content.get(key))),
-    remove: async (key) => void content.delete(key),
-  };
-}
 
 /** Two tabs share a store; ids and clock count on. */
 function tabs(store: Store): readonly [Shelf, Shelf] {
@@ -28,7 +17,7 @@ function tabs(store: Store): readonly [Shelf, Shelf] {
 
 describe("the shelf of projects", () => {
   it("keeps a project and gives it back", async () => {
-    const [shelf] = tabs(memory());
+    const [shelf] = tabs(memoryStore());
     const page = await shelf.add(writing);
     await shelf.list();
     expect(shelf.pages.map(({ name }) => name)).toEqual(["Ours"]);
@@ -37,7 +26,7 @@ describe("the shelf of projects", () => {
   });
 
   it("never writes over what another tab wrote since", async () => {
-    const store = memory();
+    const store = memoryStore();
     const [here, there] = tabs(store);
     const page = await here.add(writing);
     if (!page) throw new Error("not kept");
@@ -52,7 +41,7 @@ describe("the shelf of projects", () => {
   });
 
   it("keeps what is still under edit when another tab threw the page away", async () => {
-    const [here, there] = tabs(memory());
+    const [here, there] = tabs(memoryStore());
     const page = await here.add(writing);
     if (!page) throw new Error("not kept");
     await there.list();
@@ -61,7 +50,7 @@ describe("the shelf of projects", () => {
   });
 
   it("puts aside what it cannot read, whatever it is, and keeps it until it is thrown away", async () => {
-    const store = memory(
+    const store = memoryStore(
       new Map<string, unknown>([
         ["page-a", "junk"],
         ["page-b", { id: "b", name: "Torn", savedAtMs: 1, revision: 1, text: "{", form: null }],
@@ -82,7 +71,10 @@ describe("the shelf of projects", () => {
   });
 
   it("tells when the browser keeps nothing", async () => {
-    const broken: Store = { ...memory(), update: async () => Promise.reject(new Error("storage is full")) };
+    const broken: Store = {
+      ...memoryStore(),
+      update: async () => Promise.reject(new Error("storage is full")),
+    };
     const [shelf] = tabs(broken);
     expect(await shelf.add(writing)).toBeNull();
     expect(shelf.fault).toBe("storage is full");
