@@ -4,8 +4,14 @@ import type { LimitTable } from "./limits.ts";
 import { MAX_NAME_LENGTH } from "./parseRobot.ts";
 import { type Fields, fieldsOf } from "./reader.ts";
 import { BUMP_SIDES, MAX_SENSORS, SENSOR_KINDS, type Sensor, type SensorKind } from "./sensor.ts";
-import { BARRIER_LIMITS, DISTANCE_LIMITS, FLOOR_LIMITS, GYRO_LIMITS } from "./sensorLimits.ts";
-import { SENSOR_PRESET_IDS, SENSOR_PRESETS } from "./sensorPresets.ts";
+import { BARRIER_LIMITS, DISTANCE_LIMITS, FLOOR_LIMITS, GYRO_LIMITS, LIGHT_LIMITS } from "./sensorLimits.ts";
+import {
+  ECHO_SET_FOR_C,
+  isByLight,
+  SENSOR_PRESET_IDS,
+  SENSOR_PRESETS,
+  type SensorPresetId,
+} from "./sensorPresets.ts";
 import { sensorForFile } from "./serialiseSensors.ts";
 
 /** An entry names a preset, whose values stand for every key that is left out, or its kind and every value. */
@@ -24,12 +30,13 @@ function parseSensor(fields: Fields): readonly Sensor[] {
   // Without a known kind nobody can say which keys belong here.
   if (kind === undefined) return [];
   if (preset !== undefined && fields.has("kind")) fields.choice("kind", [kind]);
-  const sensor = sensorOfKind(kind, fields, preset);
+  const sensor = sensorOfKind(kind, fields, id);
   fields.done();
   return [sensor];
 }
 
-function sensorOfKind(kind: SensorKind, fields: Fields, preset: Sensor | undefined): Sensor {
+function sensorOfKind(kind: SensorKind, fields: Fields, id: SensorPresetId | undefined): Sensor {
+  const preset = id === undefined ? undefined : SENSOR_PRESETS[id];
   const known: Readonly<Record<string, unknown>> = preset === undefined ? {} : sensorForFile(preset);
   const name = fields.text("name", {
     maxLength: MAX_NAME_LENGTH,
@@ -40,10 +47,11 @@ function sensorOfKind(kind: SensorKind, fields: Fields, preset: Sensor | undefin
     case "bump":
       return { kind, name, side: fields.choice("side", BUMP_SIDES, "front") ?? "front" };
     case "distance": {
-      const { headingDeg, beamHalfDeg, ...rest } = numbers(DISTANCE_LIMITS);
+      const { headingDeg, beamHalfDeg, ...rest } = numbers(isByLight(id) ? LIGHT_LIMITS : DISTANCE_LIMITS);
       return {
         kind,
         name,
+        airC: ECHO_SET_FOR_C,
         ...rest,
         headingRad: radFromDeg(headingDeg),
         beamHalfRad: radFromDeg(beamHalfDeg),

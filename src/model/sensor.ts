@@ -30,6 +30,8 @@ export interface DistanceSensor extends Mounting {
   /** Share of readings in which the echo is missed and nothing is seen. */
   readonly missFrac: number;
   readonly readsPerS: number;
+  /** Air between sensor and things, °C, for one that times a sound as in air of 20 °C; left at 20 for light. */
+  readonly airC: number;
 }
 
 /** Heading by a gyro: in its place the encoders' turn drift falls away. Each move leaves a bounded error; the rate error, drawn once a run, adds up with time. */

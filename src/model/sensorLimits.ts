@@ -1,4 +1,5 @@
 import type { LimitTable } from "./limits.ts";
+import { ECHO_SET_FOR_C } from "./sensorPresets.ts";
 
 /** What the numbers of a sensor may be; the presets give what stands for those left out (sensorPresets.ts). */
 
@@ -12,7 +13,8 @@ export const MOUNTING_LIMITS = {
   headingDeg: { min: -180, max: 180, unit: "°" },
 } satisfies LimitTable;
 
-export const DISTANCE_LIMITS = {
+/** Of a sensor that works by light. */
+export const LIGHT_LIMITS = {
   ...MOUNTING_LIMITS,
   beamHalfDeg: { min: 0, max: 45, unit: "°" },
   nearestMm: { min: 0, max: 2000, unit: "mm" },
@@ -21,6 +23,12 @@ export const DISTANCE_LIMITS = {
   noiseSdFrac: { min: 0, max: 0.5, unit: "" },
   missFrac: WRONG,
   readsPerS: { min: 1, max: 200, unit: "/s" },
+} satisfies LimitTable;
+
+/** Of one that may work by sound: one of a team's own is not asked. */
+export const DISTANCE_LIMITS = {
+  ...LIGHT_LIMITS,
+  airC: { min: -30, max: 60, unit: "°C", fallback: ECHO_SET_FOR_C },
 } satisfies LimitTable;
 
 export const GYRO_LIMITS = {

@@ -17,6 +17,9 @@ export type SensorPresetId = (typeof SENSOR_PRESET_IDS)[number];
 const MOUNTED = { alongMm: 0, acrossMm: 0, headingRad: 0 } as const;
 const DEG_PER_MIN = RAD_PER_DEG / 60;
 
+/** What timers of echoes take the air for, °C: common practice, no source. */
+export const ECHO_SET_FOR_C = 20;
+
 /**
  * What such sensors usually do. Every value: common practice, no source; measure your own. Ultrasonic echoes have a wide
  * beam and are now and then lost on round or slanting things; triangulation has a thin beam, a dead stretch close by, and
@@ -35,6 +38,7 @@ export const SENSOR_PRESETS = {
     noiseSdFrac: 0.005,
     missFrac: 0.05,
     readsPerS: 20,
+    airC: ECHO_SET_FOR_C,
   },
   "infrared-triangulation": {
     kind: "distance",
@@ -47,6 +51,7 @@ export const SENSOR_PRESETS = {
     noiseSdFrac: 0.03,
     missFrac: 0.01,
     readsPerS: 25,
+    airC: ECHO_SET_FOR_C,
   },
   "light-time-of-flight": {
     kind: "distance",
@@ -59,6 +64,7 @@ export const SENSOR_PRESETS = {
     noiseSdFrac: 0.01,
     missFrac: 0.02,
     readsPerS: 30,
+    airC: ECHO_SET_FOR_C,
   },
   "rate-gyro": {
     kind: "gyro",
@@ -69,6 +75,11 @@ export const SENSOR_PRESETS = {
   "light-barrier": { kind: "barrier", name: "Light barrier", ...MOUNTED, lengthMm: 100, wrongFrac: 0.005 },
   "reflected-light": { kind: "floor", name: "Reflected light", alongMm: 0, acrossMm: 0, wrongFrac: 0.005 },
 } as const satisfies Readonly<Record<SensorPresetId, Sensor>>;
+
+/** Whether a sensor measures a distance by light, for which the air does not matter. */
+export function isByLight(id: SensorPresetId | "own" | undefined): boolean {
+  return id === "infrared-triangulation" || id === "light-time-of-flight";
+}
 
 /** Names of usual sensors that sit elsewhere than their preset says. */
 export const USUAL_NAMES = { back: "Contact switch at the back", left: "Distance to the left" } as const;

@@ -23,9 +23,9 @@ export function sensorForFile(sensor: Sensor): Entry {
       return { kind: sensor.kind, name: sensor.name, side: sensor.side };
     case "distance": {
       const { kind, name, alongMm, acrossMm, headingRad, beamHalfRad, ...rest } = sensor;
-      const { nearestMm, rangeMm, noiseSdMm, noiseSdFrac, missFrac, readsPerS } = rest;
+      const { nearestMm, rangeMm, noiseSdMm, noiseSdFrac, missFrac, readsPerS, airC } = rest;
       const place = { alongMm, acrossMm, headingDeg: degFromRad(headingRad) };
-      const error = { noiseSdMm, noiseSdFrac, missFrac, readsPerS };
+      const error = { noiseSdMm, noiseSdFrac, missFrac, readsPerS, airC };
       return { kind, name, ...place, beamHalfDeg: degFromRad(beamHalfRad), nearestMm, rangeMm, ...error };
     }
     case "gyro":

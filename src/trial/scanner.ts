@@ -1,4 +1,5 @@
 import type { DistanceSensor } from "../model/sensor.ts";
+import { ECHO_SET_FOR_C } from "../model/sensorPresets.ts";
 import type { PointMm, Zone } from "../model/zone.ts";
 import { faceDistance, facesOf } from "../motion/faces.kernel.ts";
 import type { PathTracer } from "../motion/path.kernel.ts";
@@ -10,6 +11,7 @@ import { ballDistance } from "./beam.kernel.ts";
 import { move, profile, progressAt } from "./clock.kernel.ts";
 import { CUT_SD } from "./drift.ts";
 import { type PlaceFix, placeFix, type ScanReading } from "./scanFix.ts";
+import { soundMPerS } from "./sound.ts";
 
 /** A reading nearer than the map's walls by this much is a ball, mm: what believed and true place may be off. */
 const NEARER_MM = 35;
@@ -39,6 +41,8 @@ export class Scanner {
   private readonly pose = new Float64Array(7);
   private readonly ch: number;
   private readonly sh: number;
+  /** How far a thing seems, over how far it is. */
+  private readonly long: number;
   private echoes: Echo[] = [];
   private believed: Pose = { xMm: 0, yMm: 0, headingRad: 0 };
   private count = 0;
@@ -54,6 +58,7 @@ export class Scanner {
     this.from = new Float64Array(2 * radii.length);
     this.ch = cos(sensor.beamHalfRad);
     this.sh = sin(sensor.beamHalfRad);
+    this.long = soundMPerS(ECHO_SET_FOR_C) / soundMPerS(sensor.airC);
   }
 
   /** One reading from a true pose (x, y, cos, sin), mm; +∞: no echo. Takes two draws, whatever it sees. */
@@ -70,7 +75,7 @@ export class Scanner {
     const things = ballDistance(this.balls, this.ahead, px, py, hx, hy, this.ch, this.sh);
     const distance = Math.min(walls, things);
     if (missed || !(distance >= nearestMm && distance <= rangeMm)) return Number.POSITIVE_INFINITY;
-    return Math.max(0, distance + this.sdAt(distance) * luck);
+    return Math.max(0, distance * this.long + this.sdAt(distance) * luck);
   }
 
   /** Before the turn is driven. */

@@ -7,11 +7,19 @@ import { compileTrial } from "../../src/trial/compile.ts";
 import { CUT_SD } from "../../src/trial/drift.ts";
 import { robotAt } from "../../src/trial/playback.ts";
 import { recordTrial } from "../../src/trial/run.ts";
+import { Scanner } from "../../src/trial/scanner.ts";
+import { soundMPerS } from "../../src/trial/sound.ts";
 import { STREAMS } from "../../src/trial/streams.ts";
 import { routineOf } from "../support/scene.ts";
-import { sensingProject } from "../support/sensingScene.ts";
+import { SHARP_EYE, sensingProject } from "../support/sensingScene.ts";
 
 const DEGREE = Math.PI / 180;
+
+function openStream(index: number): RandomStream {
+  const stream = new RandomStream();
+  stream.open(3, index, STREAMS.gyro);
+  return stream;
+}
 
 describe("the beam of a distance sensor", () => {
   // Siegwart & Nourbakhsh, Introduction to Autonomous Mobile Robots, p. 106 (opening 20° to 40°); width at 0.5 m by elementary geometry: 0.176, 0.268, 0.364 m. references.md P11.6.
@@ -34,6 +42,37 @@ describe("the beam of a distance sensor", () => {
   });
 });
 
+describe("the speed of sound", () => {
+  // Unit tables, references.md P11.4: 331.30 m/s in air of 0 °C, 343.21 of 20 °C, 346.13 of 25 °C.
+  it.each([
+    [0, 331.3],
+    [20, 343.21],
+    [25, 346.13],
+  ])("in air of %d °C is %f m/s", (airC, metresPerS) => {
+    expect(soundMPerS(airC)).toBeCloseTo(metresPerS, 2);
+  });
+
+  it("is 343 m/s at 20 °C", () => {
+    // Siegwart & Nourbakhsh, Introduction to Autonomous Mobile Robots, eq. 4.8.
+    expect(Math.round(soundMPerS(20))).toBe(343);
+  });
+
+  /** What an echo sensor reads of a wall. */
+  function reading(airC: number, wallMm: number): number {
+    const eye = { ...SHARP_EYE, alongMm: 0, airC };
+    const { zone } = sensingProject([eye], []);
+    const scanner = new Scanner(eye, zone, [20], openStream(3));
+    return scanner.read(zone.widthMm - wallMm, 300, 1, 0);
+  }
+
+  it("makes an echo timed as in air of 20 °C read 1.7 % long in air of 10 °C", () => {
+    // d = c·t/2, Siegwart & Nourbakhsh, eq. 4.7, p. 105; references.md P11.5 prints 1.7 %, cut: P11.4's formula gives 1.75.
+    const longPercent = ((reading(10, 1000) - reading(20, 1000)) / 1000) * 100;
+    expect(Math.floor(longPercent * 10) / 10).toBe(1.7);
+    expect(reading(20, 1000)).toBeCloseTo(1000, 9);
+  });
+});
+
 describe("a gyro whose rate is off", () => {
   /** Heading error in which the robot ends, in degrees, for a rate that is off by one standard deviation: the gyro errs by its rate alone. */
   function headingErrorDeg(rateDegPerS: number, seconds: number, index: number): number {
@@ -48,8 +87,7 @@ describe("a gyro whose rate is off", () => {
     );
     const { outcome, recording } = recordTrial(plan, 3, index);
     const errorDeg = (robotAt(recording, outcome.timeS).headingRad - Math.PI) / DEGREE;
-    const stream = new RandomStream();
-    stream.open(3, index, STREAMS.gyro);
+    const stream = openStream(index);
     return (errorDeg / outcome.timeS / stream.normalCut(CUT_SD)) * seconds;
   }
 

@@ -19,6 +19,7 @@ export const SHARP_EYE: Sensor = {
   noiseSdFrac: 0,
   missFrac: 0,
   readsPerS: 50,
+  airC: 20,
 };
 
 /** A drift-free plate robot in a zone of 1200 × 900 mm with balls at fixed places, and these sensors. */

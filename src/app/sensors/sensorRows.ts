@@ -1,6 +1,12 @@
 import type { LimitTable, NumberLimits } from "../../model/limits.ts";
-import { BARRIER_LIMITS, DISTANCE_LIMITS, FLOOR_LIMITS, GYRO_LIMITS } from "../../model/sensorLimits.ts";
-import { SENSOR_PRESETS } from "../../model/sensorPresets.ts";
+import {
+  BARRIER_LIMITS,
+  DISTANCE_LIMITS,
+  FLOOR_LIMITS,
+  GYRO_LIMITS,
+  LIGHT_LIMITS,
+} from "../../model/sensorLimits.ts";
+import { isByLight, SENSOR_PRESETS } from "../../model/sensorPresets.ts";
 import { sensorForFile } from "../../model/serialiseSensors.ts";
 import { sensorsTexts as t } from "../../texts/english/sensors.ts";
 import { type QuantityRow, rowsOf } from "../inputs/quantityRow.ts";
@@ -15,6 +21,7 @@ const KIND_OF: Readonly<Record<string, QuantityKind>> = {
   "°": "angle",
   "°/min": "angle",
   "/s": "plain",
+  "°C": "temperature",
   "": "share",
 };
 
@@ -23,7 +30,7 @@ export function sensorRows({ index, kind, preset }: Fitted): readonly QuantityRo
   const known = preset === "own" ? {} : sensorForFile(SENSOR_PRESETS[preset]);
   switch (kind) {
     case "distance":
-      return rows(DISTANCE_LIMITS, index, known);
+      return rows(isByLight(preset) ? LIGHT_LIMITS : DISTANCE_LIMITS, index, known);
     case "gyro":
       return rows(GYRO_LIMITS, index, known);
     case "barrier":

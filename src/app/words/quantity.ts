@@ -3,7 +3,7 @@ import type { LengthUnit } from "../../texts/lengths.ts";
 import { plain } from "../../texts/numbers.ts";
 
 /** What a typed number can be of. */
-export type QuantityKind = "length" | "angle" | "speed" | "mass" | "time" | "share" | "plain";
+export type QuantityKind = "length" | "angle" | "speed" | "mass" | "time" | "temperature" | "share" | "plain";
 
 interface Unit {
   readonly name: string;
@@ -33,6 +33,11 @@ const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   time: [
     { name: "s", factor: 1 },
     { name: "min", factor: 60 },
+  ],
+  temperature: [
+    { name: "°C", factor: 1 },
+    { name: "C", factor: 1 },
+    { name: "°", factor: 1 },
   ],
   share: [{ name: "%", factor: 0.01 }],
   plain: [{ name: "", factor: 1 }],

@@ -11,6 +11,7 @@ export const fieldTexts = topic("field", {
     speed: "a speed, like 200 mm/s or 20 cm/s",
     mass: "a mass, like 800 g or 0.8 kg",
     time: "a time, like 120 s or 2 min",
+    temperature: "a temperature, like 20 °C",
     share: "a share, like 5 %",
     plain: "a number, like 0.3",
   },

@@ -43,7 +43,7 @@ export const limitTexts = topic("limit", {
   },
   sensors: {
     leftOut:
-      "Sensors read what is nearest within their beam, in cold air as in warm; echoes do not bounce on, and a robot that reads knows the map and every wall of it.",
+      "Sensors read what is nearest within their beam; echoes do not bounce on, and a robot that reads knows the map and every wall of it.",
     matters: "routines that look around: how many balls they make out, above all near walls",
   },
   guesses: {

@@ -85,6 +85,10 @@ export const sensorsTexts = topic("sensors", {
       label: "Readings a second",
       why: "With few of them the robot must turn slowly, or it turns past a ball unseen.",
     },
+    airC: {
+      label: "Air where it drives",
+      why: "It times its echo as in air of 20 °C. Sound is slower in the cold: in a hall of 10 °C everything seems 1.75 % farther, 17.5 mm at 1 m.",
+    },
     errorSdDeg: {
       label: "Every move off by",
       why: "What is left of the turning error with a gyro.",

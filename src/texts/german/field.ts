@@ -10,6 +10,7 @@ export const fieldTexts: Catalogue["field"] = {
     speed: "eine Geschwindigkeit wie 200 mm/s oder 20 cm/s",
     mass: "eine Masse wie 800 g oder 0,8 kg",
     time: "eine Zeit wie 120 s oder 2 min",
+    temperature: "eine Temperatur wie 20 °C",
     share: "ein Anteil wie 5 %",
     plain: "eine Zahl wie 0,3",
   },

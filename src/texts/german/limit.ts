@@ -46,7 +46,7 @@ export const limitTexts: Catalogue["limit"] = {
   },
   sensors: {
     leftOut:
-      "Sensoren lesen das Nächste in ihrem Kegel, in kalter Luft wie in warmer; Echos springen nicht weiter, und ein Roboter, der liest, kennt den Plan und jede Wand darin.",
+      "Sensoren lesen das Nächste in ihrem Kegel; Echos springen nicht weiter, und ein Roboter, der liest, kennt den Plan und jede Wand darin.",
     matters: "Routinen, die sich umsehen: wie viele Bälle sie erkennen, vor allem nahe an Wänden",
   },
   guesses: {

@@ -84,6 +84,10 @@ export const sensorsTexts: Catalogue["sensors"] = {
       label: "Messungen je Sekunde",
       why: "Bei wenigen muss er langsam drehen, sonst dreht er an einem Ball vorbei.",
     },
+    airC: {
+      label: "Luft, in der er fährt",
+      why: "Er misst die Laufzeit wie in Luft von 20 °C. In der Kälte ist der Schall langsamer: In einer Halle mit 10 °C scheint alles 1,75 % weiter weg, 17,5 mm auf 1 m.",
+    },
     errorSdDeg: {
       label: "Jeder Zug daneben um",
       why: "Was mit Kreisel vom Drehfehler übrig bleibt.",

@@ -26,7 +26,7 @@ const MOUNT = { acrossMm: 0, headingRad: 0 };
 const SENSORS: readonly Sensor[] = [
   {
     ...{ kind: "distance", name: "eye", ...MOUNT, alongMm: 60, beamHalfRad: 0.1, nearestMm: 10 },
-    ...{ rangeMm: 4000, noiseSdMm: 0, noiseSdFrac: 0, missFrac: 0, readsPerS: 40 },
+    ...{ rangeMm: 4000, noiseSdMm: 0, noiseSdFrac: 0, missFrac: 0, readsPerS: 40, airC: 20 },
   },
   { kind: "bump", name: "front", side: "front" },
   { kind: "bump", name: "back", side: "back" },

@@ -54,6 +54,13 @@ export const SENSORS: readonly BadFile[] = [
     looking,
   ),
   bad(
+    "unknown-key",
+    "robot.sensors[0].airC",
+    "a light that is asked for the air",
+    (f) => (f.robot.sensors[0] = { preset: "light-time-of-flight", airC: 10 }),
+    looking,
+  ),
+  bad(
     "out-of-range",
     "robot.sensors[0].missFrac",
     "every echo missed",
