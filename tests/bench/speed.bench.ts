@@ -15,32 +15,43 @@ import { Side, type SideTrial, serveSide } from "./side.ts";
 /**
  * The engine beside planck at 1/240 s: the same zone, footprint, routines, drift and placements, no friction at faces and
  * no height of the wedge, since planck can have neither. Processor time, each library in a process of its own, in turns.
+ * Two games: one routine of each pattern, which mostly keep a ball in hand, and single pushes toward the corner, in which
+ * balls roll and rest most of the time.
  */
 
 const SEED = 1;
 const ROUNDS = 7;
 /** Three trials of each routine, if there are ten. */
 const TRIALS = 30;
-/** The engine runs each round's trials this often, so that both sides take about as long. */
-const REPEATS = 40;
 const COLD_TRIALS = 1000;
 const COLD_ROUNDS = 5;
 
+const GAMES = {
+  patterns: plansOfPatterns,
+  pushes: (project: Project) => [compileTrial(project, openFans(project))],
+};
+type Game = keyof typeof GAMES;
+const GAME_NAMES: readonly Game[] = ["patterns", "pushes"];
+
+/** The engine runs each round's trials this often, so that both sides take about as long. */
+const REPEATS: Record<Game, number> = { patterns: 40, pushes: 120 };
+
 const SIDES: Record<string, () => SideTrial> = {
-  engine: () => engineTrial(plansOf(frictionless(defaultProject()))),
-  whole: () => engineTrial(plansOf(defaultProject())),
+  "engine patterns": () => engineTrial(plansOf("patterns")),
+  "engine pushes": () => engineTrial(plansOf("pushes")),
+  "planck patterns": () => planckTrial(plansOf("patterns")),
+  "planck pushes": () => planckTrial(plansOf("pushes")),
+  whole: () => engineTrial(plansOfPatterns(defaultProject())),
   // No catalogue: making it takes longer than the trials.
   cold: () => engineTrial([compileTrial(defaultProject(), openFans(defaultProject()))]),
-  planck: () => {
-    const trials = plansOf(frictionless(defaultProject())).map((plan) => new PlanckTrial(plan));
-    return (n) =>
-      trials[n % trials.length]?.run(SEED, Math.floor(n / trials.length)).delivered.filter(Boolean).length ??
-      0;
-  },
 };
 
+function plansOf(game: Game): readonly TrialPlan[] {
+  return GAMES[game](frictionless(defaultProject()));
+}
+
 /** The first routine of each pattern: trial n is number n / (how many) of routine n mod (how many). */
-function plansOf(project: Project): readonly TrialPlan[] {
+function plansOfPatterns(project: Project): readonly TrialPlan[] {
   return firstOfEachPattern(generateRoutines(project)).map((routine) => compileTrial(project, routine));
 }
 
@@ -52,55 +63,78 @@ function engineTrial(plans: readonly TrialPlan[]): SideTrial {
   };
 }
 
-const COMPARED = ["engine", "planck", "whole"];
+function planckTrial(plans: readonly TrialPlan[]): SideTrial {
+  const trials = plans.map((plan) => new PlanckTrial(plan));
+  return (n) => {
+    const index = Math.floor(n / trials.length);
+    return trials[n % trials.length]?.run(SEED, index).delivered.filter(Boolean).length ?? 0;
+  };
+}
 
 const side = SIDES[process.argv[2] ?? ""];
 if (process.send !== undefined && side !== undefined) serveSide(side());
 
+/** What one side showed, round by round. */
+class Shown {
+  readonly process: Side;
+  readonly repeats: number;
+  readonly rates: number[] = [];
+  readonly delivered: number[] = [];
+
+  constructor(file: string, name: string, repeats: number) {
+    this.process = new Side(file, name);
+    this.repeats = repeats;
+  }
+
+  /** @param round negative: to warm up */
+  async play(round: number): Promise<void> {
+    const from = round < 0 ? 0 : round * TRIALS;
+    const { cpuS, delivered } = await this.process.ask({ from, to: from + TRIALS, repeats: this.repeats });
+    if (round < 0) return;
+    this.rates.push((TRIALS * this.repeats) / cpuS);
+    this.delivered.push(...delivered);
+  }
+}
+
 export async function bench(): Promise<readonly BenchRow[]> {
   const file = fileURLToPath(import.meta.url);
-  const sides = COMPARED.map((name) => ({ name, process: new Side(file, name) }));
-  const rates = emptySeries();
-  const delivered = emptySeries();
-  for (let round = -1; round < ROUNDS; round++) {
-    for (const { name, process } of sides) {
-      const from = round < 0 ? 0 : round * TRIALS;
-      const to = from + TRIALS;
-      const repeats = name === "planck" ? 1 : REPEATS;
-      const answer = await process.ask({ from, to, repeats });
-      if (round < 0) continue;
-      rates[name]?.push(((to - from) * repeats) / answer.cpuS);
-      delivered[name]?.push(...answer.delivered);
-    }
-  }
-  for (const { process } of sides) process.close();
-  const { engine = [], whole = [], planck = [] } = rates;
-  const unit = "trials per second of one core";
+  const games = GAME_NAMES.map((game) => ({
+    game,
+    engine: new Shown(file, `engine ${game}`, REPEATS[game]),
+    planck: new Shown(file, `planck ${game}`, 1),
+  }));
+  const whole = new Shown(file, "whole", REPEATS.patterns);
+  const all = [...games.flatMap(({ engine, planck }) => [engine, planck]), whole];
+  for (let round = -1; round < ROUNDS; round++) for (const shown of all) await shown.play(round);
+  for (const { process } of all) process.close();
   return [
-    rowOf("engine", unit, engine),
-    rowOf("planck at 1/240 s", unit, planck),
-    rowOf(
-      "engine over planck",
-      "times",
-      engine.map((rate, round) => rate / (planck[round] ?? Number.NaN)),
-    ),
-    agreement(delivered),
-    rowOf("engine, with friction, the shelf and spread", unit, whole),
+    ...games.flatMap(({ game, engine, planck }) => rowsOf(game, engine, planck)),
+    rowOf("patterns: engine, with friction, the shelf and spread", UNIT, whole.rates),
     rowOf(`engine, first ${COLD_TRIALS} trials from the start of the process`, "s", await coldStarts(file)),
   ];
 }
 
-function emptySeries(): Record<string, number[]> {
-  return Object.fromEntries(COMPARED.map((name) => [name, []]));
+const UNIT = "trials per second of one core";
+
+function rowsOf(game: Game, engine: Shown, planck: Shown): readonly BenchRow[] {
+  const ratios = engine.rates.map((rate, round) => rate / (planck.rates[round] ?? Number.NaN));
+  return [
+    rowOf(`${game}: engine`, UNIT, engine.rates),
+    rowOf(`${game}: planck at 1/240 s`, UNIT, planck.rates),
+    rowOf(`${game}: engine over planck`, "times", ratios),
+    agreement(game, engine.delivered, planck.delivered),
+  ];
 }
 
 /** The two must play the same game, or their speeds say nothing. */
-function agreement({ engine = [], planck = [] }: Record<string, number[]>): BenchRow {
+function agreement(game: Game, engine: readonly number[], planck: readonly number[]): BenchRow {
   const moments = new Moments();
   for (const [i, count] of engine.entries()) moments.add(count - (planck[i] ?? Number.NaN));
   const { mean, standardError } = moments;
-  if (!(Math.abs(mean) < 4 * standardError)) throw new Error(`means differ by ${mean} ± ${standardError}`);
-  return rowOf("balls delivered, engine less planck", `± ${standardError.toFixed(3)} a trial`, [mean]);
+  if (!(Math.abs(mean) < 4 * standardError))
+    throw new Error(`${game}: means differ by ${mean} ± ${standardError}`);
+  const unit = `± ${standardError.toFixed(3)} a trial`;
+  return rowOf(`${game}: balls delivered, engine less planck`, unit, [mean]);
 }
 
 /** Processor time from nothing: node's own start, loading, and compiling while it runs. */
