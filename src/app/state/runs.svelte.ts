@@ -53,6 +53,8 @@ export class Runs {
   laid = $state.raw<Laid | null>(null);
   /** Instead of the routine on show: what a robot does that knows where the balls lie. */
   knowing = $state(false);
+  /** The run on show is not the one asked for yet: that is being looked for, or being run. */
+  busy = $state(false);
   /** The run on show, if it is one of a robot that knows. */
   known = $state.raw<KnownBallsRun | null>(null);
   readonly player = new Player();
@@ -89,6 +91,7 @@ export class Runs {
     const signal = this.#newLoading();
     this.index = index;
     if (!subject) return;
+    this.busy = true;
     try {
       const { candidate } = subject;
       const project = this.laid?.project ?? subject.project;
@@ -101,9 +104,11 @@ export class Runs {
       if (signal.aborted) return;
       this.player.show({ outcome, recording, trace: traceRun(recording) });
       if (this.knowing) await this.#plan({ project, seed: task.seed, index, signal });
-      if (watching && !reducedMotion()) this.player.play();
+      if (watching && !signal.aborted && !reducedMotion()) this.player.play();
     } catch (reason) {
       this.#report(reason, signal);
+    } finally {
+      this.#rest(signal);
     }
   }
 
@@ -127,6 +132,7 @@ export class Runs {
     const { project, candidate } = subject;
     const signal = this.#newLoading();
     this.laid = null;
+    this.busy = true;
     this.search = { wanted, looked: 0 };
     const source = {
       batches: candidate.batches,
@@ -147,6 +153,8 @@ export class Runs {
       else await this.show(index);
     } catch (reason) {
       this.#report(reason, signal);
+    } finally {
+      this.#rest(signal);
     }
   }
 
@@ -185,7 +193,13 @@ export class Runs {
     this.#loading = new AbortController();
     this.search = null;
     this.notice = "";
+    this.busy = false;
     return this.#loading.signal;
+  }
+
+  /** What was asked for is on show, or cannot be; something else may have been asked for meanwhile. */
+  #rest(signal: AbortSignal): void {
+    if (!signal.aborted) this.busy = false;
   }
 
   #report(reason: unknown, signal: AbortSignal): void {
