@@ -1,15 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { runCommand } from "../support/command.ts";
 import { top } from "../support/sourceCheck.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 let directory: string;
 let bad: string;
 
 beforeAll(() => {
-  directory = mkdtempSync(join(tmpdir(), "wedgeward-"));
+  directory = tempDirectory();
   bad = join(directory, "bad.json");
   const project = JSON.parse(readFileSync(join(top, "fields/usual-zone.json"), "utf8"));
   project.zone.widthMm = "wide";
@@ -17,7 +17,6 @@ beforeAll(() => {
   project.rules.timeLimitS = -5;
   writeFileSync(bad, JSON.stringify(project));
 });
-afterAll(() => rmSync(directory, { recursive: true }));
 
 describe("a bad project file", () => {
   it.each([

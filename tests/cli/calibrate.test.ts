@@ -1,13 +1,12 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { parseProjectFile } from "../../src/model/parse.ts";
 import { runCommand, runForJson } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
-const directory = mkdtempSync(join(tmpdir(), "wedgeward-calibrate-"));
-afterAll(() => rmSync(directory, { recursive: true }));
+const directory = tempDirectory();
 
 function file(name: string, text: string): string {
   const path = join(directory, name);

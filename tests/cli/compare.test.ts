@@ -1,9 +1,9 @@
-import { mkdtempSync, readFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parseProjectFile } from "../../src/model/parse.ts";
 import { runCommand, runForJson } from "../support/command.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 interface CompareJson {
   readonly trials: number;
@@ -58,7 +58,7 @@ describe("wedgeward compare", () => {
   });
 
   it("writes two robots down as a decision that can be run again, and never over a file", async () => {
-    const file = join(mkdtempSync(join(tmpdir(), "kept-")), "kept.json");
+    const file = join(tempDirectory(), "kept.json");
     const keep = ["--keep", file, "--note", "It pushes more at once."];
     const args = ["compare", POOR, POOR, "--project", "usual-zone", "--other-project", "plate-robot"];
     const done = await runCommand(...args, "--trials", "30", ...keep);

@@ -1,11 +1,11 @@
-import { mkdtempSync, readFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { parseProjectFile } from "../../src/model/parse.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { runCommand, runForJson, stoppedCommand } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 interface FixJson {
   readonly seed: number;
@@ -36,7 +36,7 @@ describe("wedgeward fix", () => {
   });
 
   it("says it in words, and writes the row that is taken down as a decision, never over a file", async () => {
-    const file = join(mkdtempSync(join(tmpdir(), "kept-")), "kept.json");
+    const file = join(tempDirectory(), "kept.json");
     const keep = ["--keep", file, "--take", "2", "--note", "A file does it."];
     const args = ["fix", "--routine", routine, "--trials", "20"];
     const { code, stdout } = await runCommand(...args, ...keep);

@@ -1,14 +1,14 @@
-import { cpSync, mkdtempSync, readdirSync, rmSync, symlinkSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { cpSync, readdirSync, symlinkSync } from "node:fs";
 import { join, sep } from "node:path";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { startCommand } from "../support/command.ts";
 import { top } from "../support/sourceCheck.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 let copy: string;
 
 beforeAll(() => {
-  copy = mkdtempSync(join(tmpdir(), "fresh-")) + sep;
+  copy = tempDirectory() + sep;
   for (const name of [
     "src",
     "fields",
@@ -21,7 +21,6 @@ beforeAll(() => {
   }
   symlinkSync(join(top, "node_modules"), join(copy, "node_modules"));
 });
-afterAll(() => rmSync(copy, { recursive: true }));
 
 describe("the command in a fresh copy", () => {
   it("builds itself, also when it is started twice at once", async () => {

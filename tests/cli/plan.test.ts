@@ -1,10 +1,10 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { LOSS_REASONS } from "../../src/trial/outcome.ts";
 import { runCommand, runForJson } from "../support/command.ts";
 import { changedText } from "../support/projectFiles.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 interface PlanJson {
   readonly project: string;
@@ -48,8 +48,7 @@ interface Offer {
 
 const TRIALS = 10;
 
-const directory = mkdtempSync(join(tmpdir(), "wedgeward-"));
-afterAll(() => rmSync(directory, { recursive: true }));
+const directory = tempDirectory();
 
 /** The usual zone with a routine that the team wrote. */
 function withOwnRoutine(): string {

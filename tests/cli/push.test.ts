@@ -1,8 +1,8 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { runCommand, runForJson } from "../support/command.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 interface PocketsJson {
   readonly project: string;
@@ -52,7 +52,7 @@ describe("wedgeward push", () => {
     const drawn = await runForJson<PushJson>("push", "--placement", "random", "--seed", "4");
     expect(drawn.trips.length).toBeGreaterThan(0);
     expect([...drawn.trips.flatMap(({ balls }) => balls), ...drawn.leftOut].sort()).toEqual([0, 1, 2]);
-    const file = join(mkdtempSync(join(tmpdir(), "placement-")), "balls.json");
+    const file = join(tempDirectory(), "balls.json");
     writeFileSync(file, JSON.stringify(drawn.placement));
     expect(await runForJson<PushJson>("push", "usual-zone", "--placement", file)).toEqual(drawn);
   });
@@ -68,7 +68,7 @@ describe("wedgeward push", () => {
   it("lists all that is wrong with the balls", async () => {
     const none = await runCommand("push");
     expect([none.code, none.stderr]).toEqual([2, expect.stringMatching(/--placement/)]);
-    const file = join(mkdtempSync(join(tmpdir(), "placement-")), "bad.json");
+    const file = join(tempDirectory(), "bad.json");
     writeFileSync(file, '[{ "xMm": -5, "yMm": 300 }, { "xMm": "a", "yMm": 3 }]');
     const bad = await runCommand("push", "--placement", file);
     expect([bad.code, bad.stderr]).toEqual([

@@ -1,12 +1,12 @@
 import { execFile } from "node:child_process";
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { promisify } from "node:util";
 import { describe, expect, it } from "vitest";
 import { parseArguments } from "../../src/cli/args.ts";
 import { parseProject } from "../../src/model/parse.ts";
 import { top } from "../support/sourceCheck.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 const run = promisify(execFile);
 const readme = readFileSync(join(top, "README.md"), "utf8");
@@ -40,7 +40,7 @@ describe("the README", () => {
   });
 
   it("leads from an empty zone to a jury sheet, word for word", async () => {
-    const directory = mkdtempSync(join(tmpdir(), "mill-"));
+    const directory = tempDirectory();
     const json = blocks.find(({ kind }) => kind === "json")?.text ?? "";
     const csv = blocks.find(({ kind }) => kind === "csv")?.text ?? "";
     expect(parseProject(json).ok).toBe(true);

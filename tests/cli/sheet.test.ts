@@ -1,5 +1,4 @@
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import type { TeamRecord } from "../../src/model/record.ts";
@@ -7,10 +6,11 @@ import { serialiseProject } from "../../src/model/serialise.ts";
 import { generateRoutines } from "../../src/plan/catalogue.ts";
 import { runCommand, runForJson } from "../support/command.ts";
 import { shippedProject } from "../support/projectFiles.ts";
+import { tempDirectory } from "../support/tempDirectory.ts";
 
 const routine = [...generateRoutines(shippedProject())].sort((a, b) => a.moves.length - b.moves.length)[0];
 const ARGS = ["sheet", "--routine", routine?.id ?? "none", "--trials", "40"];
-const fresh = (): string => join(mkdtempSync(join(tmpdir(), "sheet-")), "sheet.html");
+const fresh = (): string => join(tempDirectory(), "sheet.html");
 
 describe("wedgeward sheet", () => {
   it("writes one file that needs nothing else, the same for one worker and two", async () => {
@@ -59,7 +59,7 @@ describe("wedgeward sheet", () => {
       practice: Array.from({ length: 6 }, () => ({ ...entry, routine: routine?.id ?? "" })),
       decisions: [{ ...decision, reason: "Tape & patience", inputs }],
     } as const;
-    const file = join(mkdtempSync(join(tmpdir(), "sheet-")), "own.json");
+    const file = join(tempDirectory(), "own.json");
     writeFileSync(file, serialiseProject(project, [], record as unknown as TeamRecord));
     const sheets = await Promise.all(
       [["--pages", "1", "--for", "visitors"], ["--with-steps"]].map(async (more) => {

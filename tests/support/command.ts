@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
+import { afterAll } from "vitest";
 import { top } from "./sourceCheck.ts";
 
 export interface Ended {
@@ -15,9 +16,16 @@ export interface Running {
   readonly ended: Promise<Ended>;
 }
 
+/** Those that have not ended: where a test fails, nobody stops what it started. */
+const alive = new Set<ChildProcess>();
+afterAll(() => {
+  for (const child of alive) child.kill("SIGKILL");
+});
+
 /** Starts the `wedgeward` command as a user would, without a terminal. */
 export function startCommand(args: readonly string[], directory = top): Running {
   const child = spawn(process.execPath, [`${directory}src/cli/launch.mjs`, ...args], { cwd: directory });
+  alive.add(child);
   let stdout = "";
   let stderr = "";
   const watchers = new Set<() => void>();
@@ -34,7 +42,10 @@ export function startCommand(args: readonly string[], directory = top): Running 
   });
   const ended = new Promise<Ended>((resolve, reject) => {
     child.on("error", reject);
-    child.on("close", (code) => resolve({ code, stdout, stderr }));
+    child.on("close", (code) => {
+      alive.delete(child);
+      resolve({ code, stdout, stderr });
+    });
   });
   const printed = (pattern: RegExp): Promise<RegExpExecArray> =>
     new Promise((resolve, reject) => {
