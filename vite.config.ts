@@ -72,7 +72,7 @@ function suite(name: string, { needs = [], slow = false, shared = false }: Needs
       testTimeout: slow ? 240_000 : 30_000,
       hookTimeout: slow ? 240_000 : 30_000,
       // Until what is waited for holds, as long as for the browser's own waiting; the default of 1 s is a stopwatch.
-      expect: { poll: { timeout: 30_000 } },
+      expect: { poll: { timeout: slow ? 180_000 : 30_000 } },
     },
   };
 }

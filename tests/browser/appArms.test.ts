@@ -13,7 +13,7 @@ it("offers arms that swing, with measures that fit the body and the balls", asyn
     "Open arms, turned outward",
     "Closed arms, turned outward",
   ]) {
-    expect(await page.getByLabel(name).isVisible(), name).toBe(true);
+    await page.getByLabel(name).waitFor();
   }
   expect(await page.locator("[aria-invalid=true]").count()).toBe(0);
   if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/robot.png`, fullPage: true });
@@ -23,11 +23,11 @@ it("offers arms that swing, with measures that fit the body and the balls", asyn
 it("says in a run's steps when the arms open and close", async () => {
   const link = { routine: "cage-hooks-all-c0-v60", seed: SEED, run: 0, timeS: 25.2 };
   const page = await openPage(await linkHash(shippedText("swinging-arms.json"), link));
-  await page.locator("button[aria-current=true]").waitFor({ timeout: 60_000 });
+  await page.locator("button[aria-current=true]").waitFor();
   await page
     .getByText(/close the arms/)
     .first()
-    .waitFor({ timeout: 60_000, state: "attached" });
+    .waitFor({ state: "attached" });
   if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/run.png`, fullPage: true });
   await page.context().close();
 });

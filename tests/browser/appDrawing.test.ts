@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openStep } from "../support/appPage.ts";
+import { grab, openStep } from "../support/appPage.ts";
 
 const VIEW = { width: 1300, height: 850 };
 
@@ -8,29 +8,26 @@ describe("the zone on the drawing", () => {
     const page = await openStep("Zone");
     await page.setViewportSize(VIEW);
     const wall = page.getByRole("button", { name: /^Right wall/ });
-    await wall.waitFor();
-    const box = await wall.boundingBox();
-    const [x, y] = [(box?.x ?? 0) + 13, (box?.y ?? 0) + 13];
-    await page.mouse.move(x, y);
-    await page.mouse.down();
+    const { x, y } = await grab(page, wall);
     for (const step of [10, 30, 60]) await page.mouse.move(x - step, y);
     await page.mouse.up();
-    await expect.poll(() => page.getByLabel("From left to right, inside").inputValue()).not.toBe("1200");
-    const width = Number(await page.getByLabel("From left to right, inside").inputValue());
+    const inside = () => page.getByLabel("From left to right, inside").inputValue();
+    // The last place is taken when it is let go.
+    await expect.poll(inside).not.toBe("1200");
+    const width = Number(await inside());
     expect(width).toBeLessThan(1190);
     expect(width % 5).toBe(0);
     // Far to the left of everything: it stops where the zone would be too small.
-    const now = await wall.boundingBox();
-    await page.mouse.move((now?.x ?? 0) + 13, y);
-    await page.mouse.down();
-    await page.mouse.move(5, y, { steps: 6 });
+    const again = await grab(page, wall);
+    await page.mouse.move(5, again.y, { steps: 6 });
     await page.mouse.up();
-    expect(Number(await page.getByLabel("From left to right, inside").inputValue())).toBeGreaterThan(300);
+    await expect.poll(async () => Number(await inside())).toBeLessThan(width - 100);
+    expect(Number(await inside())).toBeGreaterThan(300);
     expect(await page.locator(".fault").count()).toBe(0);
     await page.keyboard.press("Control+z");
-    expect(await page.getByLabel("From left to right, inside").inputValue()).toBe(String(width));
+    await expect.poll(inside).toBe(String(width));
     await page.keyboard.press("Control+z");
-    expect(await page.getByLabel("From left to right, inside").inputValue()).toBe("1200");
+    await expect.poll(inside).toBe("1200");
   });
 
   it("is changed by the arrow keys, with what became of it said", async () => {
@@ -61,6 +58,6 @@ describe("the robot", () => {
     await page.getByLabel("Body, left to right").fill("5");
     await page.getByText(/to mend; until then the drawing/).waitFor();
     await page.keyboard.press("Control+z");
-    expect(await twist.inputValue()).toBe("9");
+    await expect.poll(() => twist.inputValue()).toBe("9");
   });
 });

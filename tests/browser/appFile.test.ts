@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openStep, pictureOf } from "../support/appPage.ts";
+import { openApp, openStep, pictureOf } from "../support/appPage.ts";
 import { top } from "../support/sourceCheck.ts";
 
 const upload = (text: string) => ({
@@ -23,8 +23,9 @@ const own = readFileSync(join(top, "fields/long-narrow.json"), "utf8").replace(
 
 describe("an own file", () => {
   it("that is wrong is answered with everything that is wrong, and changes nothing", async () => {
-    const page = await openStep("Routines");
+    const page = await openApp();
     const before = await pictureOf(page);
+    expect(before).not.toBe("");
     const bad = { formatVersion: 1, zone: { widthMm: -5, heigthMm: 900 }, balls: [], robot: {} };
     await openFile(page, JSON.stringify(bad));
     const notice = page.getByRole("alert").filter({ hasText: "our-zone.json" });
@@ -36,7 +37,7 @@ describe("an own file", () => {
     for (const text of items) expect(text).toMatch(/Found: .*Allowed: /s);
     expect(await pictureOf(page)).toBe(before);
     await notice.getByRole("button", { name: "Close this list" }).click();
-    expect(await notice.count()).toBe(0);
+    await expect.poll(() => notice.count()).toBe(0);
   });
 
   it("that is no JSON at all is told so", async () => {

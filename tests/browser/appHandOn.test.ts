@@ -62,20 +62,21 @@ describe("from plan to practice", () => {
   it("gives the coder steps as a table and as a listing", async () => {
     const page = await openApp(wide);
     await goTo(page, "Practice");
+    await page.locator("#step .wide tbody tr").first().waitFor();
     const rows = await page.locator("#step .wide tbody tr").count();
     expect(rows).toBeGreaterThan(20);
     // Folded on the screen until someone asks, never on paper.
     const seen = () => page.locator("#step .wide tbody tr:visible").count();
-    expect(await seen()).toBe(10);
+    await expect.poll(seen).toBe(10);
     await page.emulateMedia({ media: "print" });
-    expect(await seen()).toBe(rows);
+    await expect.poll(seen).toBe(rows);
     await page.emulateMedia({ media: "screen" });
     await page.getByRole("button", { name: `Show all ${rows} steps` }).click();
-    expect(await seen()).toBe(rows);
+    await expect.poll(seen).toBe(rows);
     expect(await numbersWithoutWhy(page)).toEqual([]);
     await page.getByLabel("Written as").selectOption("python");
+    await expect.poll(() => page.getByLabel("The listing").inputValue()).toContain("def routine():");
     const listing = await page.getByLabel("The listing").inputValue();
-    expect(listing).toContain("def routine():");
     expect(listing.match(/ {2}# \d+(:|$)/gm)).toHaveLength(rows);
     const saved = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save as a file" }).click();
@@ -101,7 +102,7 @@ describe("from plan to practice", () => {
     await page.reload();
     await goTo(page, "Practice");
     await page.getByLabel("Tape measure").check();
-    expect(await page.getByLabel("Table of tests").inputValue()).toBe(TESTS);
+    await expect.poll(() => page.getByLabel("Table of tests").inputValue()).toBe(TESTS);
   });
 
   it("proposes placements, keeps what happened, and holds it against the model", async () => {
@@ -113,9 +114,10 @@ describe("from plan to practice", () => {
     await page.getByText("Run 5").waitFor();
     for (const select of await page.getByLabel("Balls home").all()) await select.selectOption("0");
     // A run that was just written down was mostly made today.
-    expect(await page.getByLabel("day", { exact: true }).first().inputValue()).toMatch(/^\d{4}-\d\d-\d\d$/);
+    const day = page.getByLabel("day", { exact: true }).first();
+    await expect.poll(() => day.inputValue()).toMatch(/^\d{4}-\d\d-\d\d$/);
     await page.getByRole("button", { name: "Hold 5 runs against the model" }).click();
-    await page.getByText(/The model promised [\d.]+ of 100, you got 0 of 5/).waitFor({ timeout: 90_000 });
+    await page.getByText(/The model promised [\d.]+ of 100, you got 0 of 5/).waitFor();
     await page.getByText(/Success rate after these runs: 14 of 100/).waitFor();
     expect(await numbersWithoutWhy(page)).toEqual([]);
   });
@@ -129,17 +131,19 @@ describe("for the jury", () => {
     await page.getByLabel("Date").fill("2031-04-09");
     await page.getByLabel("Why we decided so").fill("It needs no sensor.");
     await page.getByRole("button", { name: /^Write it down/ }).click();
-    await page.getByText("2031-04-09: Kept").waitFor({ timeout: 90_000 });
+    await page.getByText("2031-04-09: Kept").waitFor();
     await page.getByRole("button", { name: "Run it again" }).click();
-    await page.getByText("the same figures.").waitFor({ timeout: 90_000 });
+    await page.getByText("the same figures.").waitFor();
     expect(await numbersWithoutWhy(page)).toEqual([]);
     await page.getByLabel("Jury sheet").check();
     await page.getByLabel("For", { exact: true }).selectOption("visitors");
     await page.getByRole("button", { name: "Gather the evidence" }).click();
     const sheet = page.frameLocator("iframe[title='The sheet']");
-    await sheet.getByText("What we changed on the way").waitFor({ timeout: 120_000 });
+    await sheet.getByText("What we changed on the way").waitFor();
     await sheet.getByText("It needs no sensor.").waitFor();
-    expect(await page.getByRole("button", { name: "Print, or save as PDF" }).isEnabled()).toBe(true);
+    await expect
+      .poll(() => page.getByRole("button", { name: "Print, or save as PDF" }).isEnabled())
+      .toBe(true);
   });
 
   it("saves a poster as a picture, and a clip that plays", async () => {
@@ -164,7 +168,7 @@ describe("for the jury", () => {
       ? ["MP4", "video/mp4"]
       : ["WebM", "video/webm"];
     await page.getByLabel("Show", { exact: true }).selectOption("many");
-    const writing = page.waitForEvent("download", { timeout: 120_000 });
+    const writing = page.waitForEvent("download");
     await page.getByRole("button", { name: `Make a clip and save it as ${kind}` }).click();
     const clip = await writing;
     expect(clip.suggestedFilename()).toMatch(new RegExp(`^runs-0-99-.*\\.${String(kind).toLowerCase()}$`));

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { openStep } from "../support/appPage.ts";
+import { goTo, grab, openStep } from "../support/appPage.ts";
 import { findings } from "../support/axe.ts";
 
 const VIEW = { width: 1200, height: 850 };
@@ -33,10 +33,7 @@ async function openOutline(page: Page) {
 
 /** Drags from the middle of a thing by so many pixels. */
 async function drag(page: Page, name: RegExp | string, dx: number, dy: number): Promise<void> {
-  const box = await page.getByRole("button", { name }).boundingBox();
-  const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + (box?.height ?? 0) / 2];
-  await page.mouse.move(x, y);
-  await page.mouse.down();
+  const { x, y } = await grab(page, page.getByRole("button", { name }));
   await page.mouse.move(x + dx / 2, y + dy / 2);
   await page.mouse.move(x + dx, y + dy);
   await page.mouse.up();
@@ -87,7 +84,7 @@ describe("the robot's outline", () => {
     await expect.poll(() => cornersOf(page)).toBe(4);
     await dialog.getByRole("button", { name: "Pusher" }).click();
     const edge = dialog.getByRole("button", { name: "Edge from corner 1 to 2 touches balls" });
-    expect(await edge.getAttribute("aria-pressed")).toBe("false");
+    await expect.poll(() => edge.getAttribute("aria-pressed")).toBe("false");
     await edge.press("Enter");
     await expect.poll(() => edge.getAttribute("aria-pressed")).toBe("true");
     if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/outline-pusher.png` });
@@ -95,11 +92,12 @@ describe("the robot's outline", () => {
     await dialog.getByRole("button", { name: "Done" }).click();
     await page.getByText("✓ kept in this browser").waitFor();
     await page.reload();
-    await page.getByRole("button", { name: "Robot" }).click();
+    await goTo(page, "Robot");
     await page.getByRole("button", { name: "Draw it, with a photo or without" }).click();
     await page.getByText(/^By these marks the wheels are 90 mm/).waitFor();
-    const link = await page.evaluate(() => document.documentElement.outerHTML.includes("blob:"));
-    expect(link).toBe(true);
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.outerHTML.includes("blob:")))
+      .toBe(true);
   });
 });
 

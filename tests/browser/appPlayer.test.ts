@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { moveOf, openWatch, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+import { moveOf, openWatch, pictureOf, ready, runOf, secondOf } from "../support/appPage.ts";
 
 describe("watching a run", () => {
   it("plays, pauses, and plays again from the end", async () => {
@@ -23,19 +23,19 @@ describe("watching a run", () => {
     const page = await openWatch();
     const before = await pictureOf(page);
     await page.getByRole("slider", { name: "Time in the run" }).fill("12.5");
-    expect(await secondOf(page)).toBe(12.5);
-    expect(await pictureOf(page)).toContain("12.5 s.");
+    await expect.poll(() => secondOf(page)).toBe(12.5);
+    await expect.poll(() => pictureOf(page)).toContain("12.5 s.");
     expect(await pictureOf(page)).not.toBe(before);
   });
 
   it("steps from move to move", async () => {
     const page = await openWatch();
-    expect(await moveOf(page)).toBe(1);
+    await expect.poll(() => moveOf(page)).toBe(1);
     await page.getByRole("button", { name: "Next move" }).click();
-    expect(await moveOf(page)).toBe(2);
+    await expect.poll(() => moveOf(page)).toBe(2);
     await page.getByRole("button", { name: "Move before" }).click();
-    expect(await moveOf(page)).toBe(1);
-    expect(await secondOf(page)).toBe(0);
+    await expect.poll(() => moveOf(page)).toBe(1);
+    await expect.poll(() => secondOf(page)).toBe(0);
   });
 
   it("lays the balls anew for the next placement, and as before for the same number", async () => {
@@ -54,9 +54,12 @@ describe("watching a run", () => {
   it("finds a run that failed, and one that worked", async () => {
     const page = await openWatch();
     await page.getByRole("button", { name: "Show me one that failed" }).click();
+    await ready(page);
     await page.getByRole("heading", { name: "This run fails" }).waitFor();
     const failed = await runOf(page);
+    expect(failed).toBeGreaterThan(0);
     await page.getByRole("button", { name: "One that worked" }).click();
+    await ready(page);
     await page.getByRole("heading", { name: "This run works" }).waitFor();
     expect(await runOf(page)).not.toBe(failed);
     // At its end every ball is ticked.
@@ -69,9 +72,9 @@ describe("watching a run", () => {
   it("goes on to the next run by itself when asked to", async () => {
     const page = await openWatch();
     await page.getByLabel("Go on to the next by itself").check();
-    await page.getByLabel("Speed", { exact: true }).selectOption("8");
     await page.getByRole("slider", { name: "Time in the run" }).press("End");
-    await page.keyboard.press("ArrowLeft");
+    // A tenth of a second before the end; the next run then takes its whole minute.
+    await page.keyboard.press("Shift+ArrowLeft");
     await page.keyboard.press(" ");
     await expect.poll(() => runOf(page)).toBe(1);
     await page.getByRole("button", { name: "Pause" }).waitFor();
@@ -83,15 +86,18 @@ describe("watching a run", () => {
     const last = page.locator(".events li").last();
     await last.getByRole("button").click();
     const text = (await last.getByRole("button").textContent()) ?? "";
-    expect(await secondOf(page)).toBeCloseTo(Number(text.replace(" s", "")), 1);
+    const wanted = Number(text.replace(" s", ""));
+    expect(wanted).toBeGreaterThan(0);
+    await expect.poll(() => secondOf(page)).toBeCloseTo(wanted, 1);
   });
 
   it("follows the robot, shades what its pusher has passed over, and marks what went wrong", async () => {
     const page = await openWatch();
     await page.getByRole("button", { name: "Show me one that failed" }).click();
-    await expect.poll(() => runOf(page)).toBeGreaterThan(0);
+    await ready(page);
+    expect(await runOf(page)).toBeGreaterThan(0);
     await page.getByRole("heading", { name: "This run fails" }).waitFor();
-    expect(await page.locator(".strip .marks").textContent()).toContain("✕");
+    await expect.poll(() => page.locator(".strip .marks").textContent()).toContain("✕");
     await page.getByRole("slider", { name: "Time in the run" }).fill("30");
     const drawn = () => page.locator(".frame").screenshot();
     /** The drawing once it no longer changes. */
@@ -118,10 +124,12 @@ describe("watching a run", () => {
       .getByText(/home after \d+\.\d s/)
       .first()
       .waitFor();
-    expect(await page.locator(".which").textContent()).toContain("All balls known");
+    await expect.poll(() => page.locator(".which").textContent()).toContain("All balls known");
     const way = await section.textContent();
     await page.getByRole("button", { name: /^Ball 1,/ }).press("Shift+ArrowRight");
     await expect.poll(() => section.textContent()).not.toBe(way);
+    // Laid, run and planned: nothing comes any more that would stop the player.
+    await page.locator("section.bar[aria-busy=false]").waitFor();
     await section.getByRole("button", { name: "Watch it" }).click();
     await page.getByRole("button", { name: "Pause" }).click();
     await section.getByRole("button", { name: "Back to the routine" }).click();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { goTo, openApp, openRanked, pictureOf, ready } from "../support/appPage.ts";
+import { goTo, openApp, openRanked, pictureOf, ready, stopRanking } from "../support/appPage.ts";
 import { openPage } from "../support/page.ts";
 import { numbersWithoutWhy } from "../support/whys.ts";
 
@@ -28,16 +28,17 @@ describe("the ranking", () => {
     await other.click();
     await expect.poll(() => title.textContent()).not.toBe(first);
     await page.getByText(/^The \d+ moves$/).click();
-    expect(await page.locator(".sheet ol li").count()).toBeGreaterThan(2);
+    await expect.poll(() => page.locator(".sheet ol li").count()).toBeGreaterThan(2);
+    await ready(page);
     await page.getByRole("button", { name: "Next move" }).click();
-    expect(await pictureOf(page)).not.toBe(before);
+    await expect.poll(() => pictureOf(page)).not.toBe(before);
   });
 
   it("can be cancelled and taken up again, and the page stays usable meanwhile", async () => {
     const page = await openPage();
-    await page.getByRole("button", { name: "Cancel" }).click();
+    await stopRanking(page);
     await page.getByText("Stopped. What is known so far is shown.").waitFor();
-    expect(await page.getByRole("progressbar").count()).toBe(0);
+    await expect.poll(() => page.getByRole("progressbar").count()).toBe(0);
     await page.getByRole("button", { name: "Go on" }).click();
     await page.getByRole("progressbar").first().waitFor();
     await page.getByRole("button", { name: "Keys" }).click();
@@ -52,10 +53,10 @@ describe("the ranking", () => {
     await list.getByRole("listitem").first().waitFor();
     await list.getByRole("button", { name: "Pause" }).click();
     await list.getByText(/, paused$/).waitFor();
-    expect(await list.getByRole("progressbar").count()).toBe(1);
+    await expect.poll(() => list.getByRole("progressbar").count()).toBe(1);
     await list.getByRole("button", { name: "Go on" }).click();
     await list.getByRole("button", { name: "Pause" }).waitFor();
-    await list.getByRole("button", { name: "Cancel" }).click();
+    await stopRanking(page);
     expect(await list.getByRole("listitem").count()).toBeGreaterThan(0);
   });
 
@@ -63,10 +64,10 @@ describe("the ranking", () => {
     const page = await openPage();
     const card = page.getByRole("region", { name: "Quicker or simpler" });
     // Once all routines have had their first look.
-    await card.getByRole("img", { name: "What less time costs" }).waitFor({ timeout: 120_000 });
-    await page.getByRole("button", { name: "Cancel" }).click();
+    await card.getByRole("img", { name: "What less time costs" }).waitFor();
+    await stopRanking(page);
     const points = card.getByRole("button", { name: /^Open the routine: \d+ moves, / });
-    expect(await points.count()).toBeGreaterThan(1);
+    await expect.poll(() => points.count()).toBeGreaterThan(1);
     const title = page.locator("#routine");
     const before = await title.textContent();
     await points.first().focus();
@@ -89,7 +90,7 @@ describe("the ranking", () => {
       .getByText(/of 100 balls by 40 s$/)
       .first()
       .waitFor();
-    await list.getByRole("button", { name: "Cancel" }).click();
+    await stopRanking(page);
   });
 
   it("compares two routines, and two robots, on the same runs", async () => {

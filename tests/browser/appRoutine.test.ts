@@ -1,21 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { openRanked } from "../support/appPage.ts";
+import { openApp } from "../support/appPage.ts";
 
 describe("a routine changed by hand", () => {
   it("is scored on the same placements, undone, kept as a variant and found again after a reload", async () => {
-    const page = await openRanked({ viewport: { width: 1400, height: 900 } });
+    const page = await openApp({ viewport: { width: 1400, height: 900 } });
     await page.getByRole("button", { name: "Change it by hand" }).click();
     await page.getByRole("heading", { name: "Your own" }).waitFor();
     await page.getByLabel("Its name").fill("Our first");
     const moves = page.locator(".own ol li");
+    await moves.first().waitFor();
     const count = await moves.count();
     const first = moves.filter({ hasText: /drive \d{3,} mm/ }).first();
     await first.getByRole("button").first().click();
     await page.getByLabel("Way (backward: −)").fill("5 cm");
     await expect.poll(() => page.getByRole("button", { name: /drive 50 mm/ }).count()).toBeGreaterThan(0);
-    await page
-      .getByText(/Against the routine it came from: [+−±]\d+ of 100 \(likely /)
-      .waitFor({ timeout: 60_000 });
+    await page.getByText(/Against the routine it came from: [+−±]\d+ of 100 \(likely /).waitFor();
     await page.getByRole("button", { name: "Double", exact: true }).click();
     await expect.poll(() => moves.count()).toBe(count + 1);
     await page.keyboard.press("Control+z");

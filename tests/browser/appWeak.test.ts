@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { goTo, openApp, openEverything, pictureOf, runOf, secondOf } from "../support/appPage.ts";
+import { goTo, openApp, openEverything, pictureOf, ready, runOf, secondOf } from "../support/appPage.ts";
 import { findingsInBothThemes } from "../support/axe.ts";
 import { numbersWithoutWhy } from "../support/whys.ts";
 
@@ -7,8 +7,8 @@ describe("a routine's weak spots", () => {
   it("are found, read off the map, and watched", async () => {
     const page = await openApp({ viewport: { width: 1300, height: 850 } });
     await goTo(page, "Weak spots");
-    await page.getByRole("region", { name: "Losses" }).waitFor({ timeout: 90_000, state: "attached" });
-    await page.getByText("Layouts it finds hardest").waitFor({ timeout: 90_000 });
+    await page.getByRole("region", { name: "Losses" }).waitFor({ state: "attached" });
+    await page.getByText("Layouts it finds hardest").waitFor();
     await openEverything(page);
     expect(await findingsInBothThemes(page)).toEqual([]);
     expect(await numbersWithoutWhy(page)).toEqual([]);
@@ -45,12 +45,14 @@ describe("watching", () => {
     await expect.poll(() => ball.getAttribute("aria-label")).toBe(before);
     await page.getByRole("button", { name: "Show me one that failed" }).click();
     // The run before may have failed as well.
-    await expect.poll(() => runOf(page)).toBeGreaterThan(0);
+    await ready(page);
+    expect(await runOf(page)).toBeGreaterThan(0);
     await page.getByRole("heading", { name: "This run fails" }).waitFor();
     await page.getByRole("slider", { name: "Time in the run" }).fill("0.2");
+    await expect.poll(() => pictureOf(page)).toContain("0.2 s.");
     const picture = await pictureOf(page);
     await page.getByRole("button", { name: "Next move" }).click();
-    expect(await secondOf(page)).toBeGreaterThan(0.2);
-    expect(await pictureOf(page)).not.toBe(picture);
+    await expect.poll(() => secondOf(page)).toBeGreaterThan(0.2);
+    await expect.poll(() => pictureOf(page)).not.toBe(picture);
   });
 });

@@ -20,7 +20,10 @@ describe("Firefox and Node", () => {
   let firefox: Browser;
 
   beforeAll(async () => {
-    firefox = await launch({ browser: "firefox", executablePath: browserPath("firefox"), headless: true });
+    const executablePath = browserPath("firefox");
+    // As long as the test may take: the defaults are half a minute to start, and three minutes for an answer.
+    const patience = { timeout: 240_000, protocolTimeout: 240_000 };
+    firefox = await launch({ browser: "firefox", executablePath, headless: true, ...patience });
   }, 300_000);
 
   afterAll(async () => {

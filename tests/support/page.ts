@@ -1,10 +1,14 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, expect, inject } from "vitest";
+import { lookOf } from "./pageLook.ts";
 
 /** What browser tests share. Import it, and pages close themselves after each test, the connection after each file. */
 
 /** Address of the built page, with a slash at its end. */
 export const baseUrl = inject("baseUrl");
+
+/** Until what is waited for holds, ms: less than a test may take, so that it fails with what it waited for. */
+const PATIENCE_MS = 180_000;
 
 let connection: Promise<Browser> | null = null;
 const opened: { readonly page: Page; readonly faults: string[] }[] = [];
@@ -23,6 +27,7 @@ export async function openPage(
 ): Promise<Page> {
   connection ??= chromium.connect(inject("chromiumEndpoint"));
   const context = await (await connection).newContext({ serviceWorkers: "block", ...options });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", (fault) => faults.push(String(fault)));
@@ -37,8 +42,11 @@ export async function openPage(
   return page;
 }
 
-afterEach(async () => {
+afterEach(async ({ task }) => {
   const done = opened.splice(0);
+  if (task.result?.state === "fail") {
+    for (const { page, faults } of done) console.log(await lookOf(page, task.name, faults));
+  }
   for (const { page } of done) await page.context().close();
   expect(done.flatMap(({ faults }) => faults)).toEqual([]);
 });

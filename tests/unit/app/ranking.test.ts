@@ -134,8 +134,9 @@ describe("the page's ranking", () => {
       ),
     );
     const started = ranking.start(coinProject, coins(14));
+    await expect.poll(() => ranking.status).toBe("paused");
+    // What was under way has ended.
     await new Promise((resolve) => setTimeout(resolve, 20));
-    expect(ranking.status).toBe("paused");
     const before = tasks;
     await new Promise((resolve) => setTimeout(resolve, 20));
     expect(tasks).toBe(before);
