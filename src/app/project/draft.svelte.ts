@@ -40,11 +40,6 @@ export class Draft {
     this.#history = new History(sound(file));
   }
 
-  /** Begins anew with a sound file. */
-  open(file: ProjectFile): void {
-    this.#history.reset(sound(file));
-  }
-
   /** What undoing would bring back, the nearest last. */
   get past(): readonly { readonly project: Project }[] {
     return this.#history.past;

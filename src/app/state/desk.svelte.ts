@@ -161,11 +161,10 @@ export class Desk {
     this.exampleId = exampleId;
     this.saveState = page ? "saved" : "untouched";
     writeTabSetting("open", page?.id ?? "");
-    if (this.draft) this.draft.open(file);
-    else {
-      this.draft = new Draft(file);
-      this.draft.onEdit = () => this.#changed();
-    }
+    // One for each project: what was still being worked out for the one before must not be written into this.
+    const draft = new Draft(file);
+    draft.onEdit = () => draft === this.draft && this.#changed();
+    this.draft = draft;
     this.onOpen(shown);
   }
 

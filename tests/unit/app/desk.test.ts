@@ -81,6 +81,23 @@ describe("the desk", () => {
     expect([desk.saveState, desk.shelf.fault, store.content.size]).toEqual(["saved", "", 1]);
   });
 
+  it("writes nothing into a project that is about the one before", async () => {
+    const { store, waiting } = slowStore();
+    const desk = await deskOn(store);
+    const before = desk.draft;
+    await desk.openExample("long-narrow");
+    before?.edit("note", "Late.");
+    await desk.flush();
+    expect([desk.saveState, waiting.length, desk.draft?.at("name")]).toEqual([
+      "untouched",
+      0,
+      "The long corridor",
+    ]);
+    expect(desk.draft?.at("note")).not.toBe("Late.");
+    desk.draft?.edit("note", "In time.");
+    expect(desk.saveState).toBe("waiting");
+  });
+
   it("throws an open project away for good, even one that is just being written", async () => {
     const memory = memoryStore();
     const { store, waiting } = slowStore(memory);
