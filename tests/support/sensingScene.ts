@@ -1,11 +1,11 @@
 import type { Project } from "../../src/model/project.ts";
-import type { Sensor } from "../../src/model/sensor.ts";
+import type { DistanceSensor, Sensor } from "../../src/model/sensor.ts";
 import { SENSOR_PRESETS } from "../../src/model/sensorPresets.ts";
 import type { PointMm } from "../../src/model/zone.ts";
 import { PLAIN_BALL, sceneProject } from "./scene.ts";
 
 /** Errs never: what is left is geometry. */
-export const SHARP_EYE: Sensor = {
+export const SHARP_EYE: DistanceSensor = {
   ...SENSOR_PRESETS["light-time-of-flight"],
   kind: "distance",
   name: "sharp",
