@@ -16,7 +16,7 @@ import {
   wallBounce,
   wallFriction,
 } from "./balls.kernel.ts";
-import { face, pressFace, span, strikeBalls, strikeFace } from "./impulse.kernel.ts";
+import { face, give, pressFace, span, strikeBalls, strikeFace } from "./impulse.kernel.ts";
 import { contactsOf, hitGap, hitNx, hitNy, hitVx, hitVy, robot, TOUCH } from "./robot.kernel.ts";
 import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.kernel.ts";
 
@@ -26,7 +26,7 @@ import { MAX_WALL_HITS, wallGap, wallNx, wallNy, wallsTouching } from "./walls.k
  */
 
 const MAX_SWEEPS = 30;
-/** As many more get a ball out from between faces at 4.6°, the narrowest that let it go (jam.kernel.ts): each takes off 0.6 % of what overlaps. */
+/** As many more, in which what leans on walls gives way as far as they let it, get a ball out from between faces at 4.6°, the narrowest that let it go (jam.kernel.ts): each takes off 0.6 % of what overlaps. */
 const MORE_SWEEPS = 1000;
 /** Overlap that may stay, mm. */
 const SLOP = 5e-3;
@@ -71,6 +71,7 @@ export function resolveOn(n: number): number {
 }
 
 function sweeps(n: number, from: number, to: number): number {
+  const leaning = from > 0;
   for (let sweep = from; sweep < to; sweep++) {
     dirty = false;
     deep[0] = 0;
@@ -84,7 +85,7 @@ function sweeps(n: number, from: number, to: number): number {
       if (mode[i] === OUT) continue;
       for (let j = 0; j < i; j++) {
         if (mode[j] === OUT || (mode[i] === REST && mode[j] === REST && !stirred[i] && !stirred[j])) continue;
-        meetBall(j, i, sweep === 0);
+        meetBall(j, i, sweep === 0, leaning);
       }
     }
     for (let i = 0; i < n; i++) {
@@ -174,7 +175,7 @@ export function pairReach(i: number, j: number): number {
   return radius[i] === radius[j] ? 2 * radius[i]! : 2 * Math.sqrt(radius[i]! * radius[j]!);
 }
 
-function meetBall(i: number, j: number, first: boolean): void {
+function meetBall(i: number, j: number, first: boolean, leaning: boolean): void {
   const dx = bx[j]! - bx[i]!;
   const dy = by[j]! - by[i]!;
   const reach = pairReach(i, j);
@@ -186,15 +187,40 @@ function meetBall(i: number, j: number, first: boolean): void {
   const ny = dy / d;
   pairBits[i]! |= 1 << j;
   pairBits[j]! |= 1 << i;
+  give[0] = leaning ? giveOf(i, -nx, -ny) : 1;
+  give[1] = leaning ? giveOf(j, nx, ny) : 1;
+  if (give[0] + give[1]! === 0) give[0] = give[1] = 1;
   const overlap = reach - d;
   if (overlap > 0) {
-    const share = mass[j]! / (mass[i]! + mass[j]!);
-    shove(i, -nx, -ny, overlap * share);
-    shove(j, nx, ny, overlap * (1 - share));
+    const both = give[0]! * mass[j]! + give[1]! * mass[i]!;
+    shove(i, -nx, -ny, overlap * (mass[j]! / both));
+    shove(j, nx, ny, overlap * (mass[i]! / both));
   }
   const closing = strikeBalls(i, j, nx, ny, first);
   if (closing > 0) stirred[i] = stirred[j] = 1;
   if (closing > SLOW) dirty = true;
+}
+
+/** How far ball i gives way to a push along (nx, ny), once walls have put it back: sin² of the angle to the one it leans on, 0 between two. */
+function giveOf(i: number, nx: number, ny: number): number {
+  let most = 0;
+  for (let h = 0; h < stands[i]!; h++) {
+    const at = i * MAX_WALL_HITS + h;
+    const into = -nx * standNx[at]! - ny * standNy[at]!;
+    if (into <= 0) continue;
+    most = Math.max(most, into * into);
+    const across = nx * standNy[at]! - ny * standNx[at]!;
+    for (let g = 0; g < h; g++) {
+      const other = i * MAX_WALL_HITS + g;
+      // The other wall stops what would slide off along this one.
+      if (
+        -nx * standNx[other]! - ny * standNy[other]! > 0 &&
+        across * (nx * standNy[other]! - ny * standNx[other]!) < 0
+      )
+        most = 1;
+    }
+  }
+  return 1 - most;
 }
 
 function shove(i: number, nx: number, ny: number, by_: number): void {
@@ -205,11 +231,7 @@ function shove(i: number, nx: number, ny: number, by_: number): void {
   if (by_ > deep[0]!) deep[0] = by_;
 }
 
-/** Smaller friction coefficient of a ball's two partners, for the jam rule between robot and wall. */
-export function gripOf(i: number): number {
-  return Math.min(robotFriction[i]!, wallFriction[i]!);
-}
-
-export function pairGrip(i: number, j: number): number {
-  return Math.min(Math.sqrt(ballFriction[i]! * ballFriction[j]!), gripOf(i));
+/** Friction of two balls against each other. */
+export function pairFriction(i: number, j: number): number {
+  return Math.sqrt(ballFriction[i]! * ballFriction[j]!);
 }

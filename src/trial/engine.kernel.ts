@@ -105,7 +105,7 @@ function advance(planner: PathTracer, t: number, h: number, q0: number): number 
   let deepest = quiet ? 0 : resolve(balls);
   const pushing = !quiet && (robot.rate > 0 || progressAt(t + h) > q0);
   const jam = pushing && findJam(balls);
-  if (pushing && !jam && isTooDeep(deepest)) deepest = resolveOn(balls);
+  if (!jam && isTooDeep(deepest)) deepest = resolveOn(balls);
   robot.sigma = sigmaOn;
   robot.kappa = kappaOn;
   robot.rate = rateOn;

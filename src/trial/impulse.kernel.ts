@@ -27,9 +27,6 @@ import { depthOf, lean, onSlope, pullAt, wedge } from "./wedge.kernel.ts";
 /** Slower impacts do not bounce, mm/s: the rebound would be under 0.3 mm high on any floor allowed. */
 export const NO_BOUNCE = 10;
 
-/** A floor that grips with more than the weight on it would hold any roll up: taken as nearly that. */
-const MOST_GRIP = 0.9;
-
 /**
  * The face that `strikeFace` strikes with: unit normal toward the ball, velocity, restitution, friction, and by how much the
  * face has turned since the middle of the time it pressed, rad: that long its push was along the normal it had then. In an array, since
@@ -57,20 +54,52 @@ export function strikeFace(i: number): number {
   if (slip > 0) {
     const most = face[5]! * jn;
     jt = Math.min((most * Math.abs(lateral)) / slip, (Math.abs(lateral) * k) / (1 + k));
-    // What stops the roll must also stop what the floor gives to it meanwhile, of the weight pressed on it.
-    const stop = vertical > 0 ? k / (1 - Math.min(slideDecel[i]! / GRAVITY_MM_PER_S2, MOST_GRIP)) : k;
-    jz = Math.min((most * Math.abs(vertical)) / slip, Math.abs(vertical) * stop);
+    const stop =
+      vertical > 0 ? stopPressed(i, vertical, vx[i]! * nx + vy[i]! * ny + jn - vertical) : -vertical * k;
+    jz = Math.min((most * Math.abs(vertical)) / slip, stop);
     if (lateral > 0) jt = -jt;
     if (vertical > 0) jz = -jz;
   }
   const back = face[6]!;
   vx[i]! += jn * (nx + back * ny) - jt * ny;
   vy[i]! += jn * (ny - back * nx) + jt * nx;
-  sx[i]! += (jz / k) * nx;
-  sy[i]! += (jz / k) * ny;
-  if (jz < 0) pressFloor(i, -jz);
+  if (jz < 0) {
+    pressDown(i, nx, ny, Math.min(-jz, backward[0]!));
+    pressDown(i, nx, ny, -jz - Math.min(-jz, backward[0]!));
+  } else {
+    sx[i]! += (jz / k) * nx;
+    sy[i]! += (jz / k) * ny;
+  }
   settleMode(i);
   return -wn;
+}
+
+/** Of the last `stopPressed`: the part of the impulse while the ball still slips backward over the floor. */
+const backward = new Float64Array(SCRATCH);
+
+/**
+ * Downward impulse (over mass, mm/s) at a face that stops the roll of ball i away from it, `roll`, while the floor, on which it slips
+ * forward at `slip`, grips with μ times what is pressed on it: a forward slip keeps the roll up, d(roll)/dj = −(1 − μ)/k; a backward
+ * one helps to stop it, −(1 + μ)/k, until the ball rolls. A floor that grips enough, μ ≥ 1/(1+k), keeps it rolling until it stops.
+ */
+function stopPressed(i: number, roll: number, slip: number): number {
+  const k = inertia[i]!;
+  const grip = slideDecel[i]! / GRAVITY_MM_PER_S2;
+  const forward = k / (1 - Math.min(grip, 1 / (1 + k)));
+  backward[0] = 0;
+  if (slip >= 0) return roll * forward;
+  const until = (-k * slip) / (1 + grip * (1 + k));
+  const left = roll - ((1 + grip) / k) * until;
+  backward[0] = left > 0 ? until : (k * roll) / (1 + grip);
+  return backward[0]! + (left > 0 ? left * forward : 0);
+}
+
+/** A face with normal (nx, ny) presses ball i on the floor by an impulse (over mass, mm/s), which slows its roll and makes the floor grip it. */
+function pressDown(i: number, nx: number, ny: number, impulse: number): void {
+  if (impulse <= 0) return;
+  sx[i]! -= (impulse / inertia[i]!) * nx;
+  sy[i]! -= (impulse / inertia[i]!) * ny;
+  pressFloor(i, impulse);
 }
 
 /**
@@ -149,6 +178,9 @@ function pressFloor(i: number, jz: number): void {
   sy[i]! += (share / k) * slipY;
 }
 
+/** How far the two balls that `strikeBalls` strikes give way, share of what they would by themselves: less where one leans on a wall. */
+export const give = new Float64Array(SCRATCH).fill(1);
+
 /**
  * Two balls; (nx, ny) from i to j. Both rolls give a vertical slip of −(s_i + s_j)·n at the point of contact.
  * Returns the closing speed, mm/s, 0 if they part.
@@ -163,7 +195,7 @@ export function strikeBalls(i: number, j: number, nx: number, ny: number, first:
   const ki = inertia[i]!;
   const kj = inertia[j]!;
   const e = first && wn > NO_BOUNCE ? Math.min(ballBounce[i]!, ballBounce[j]!) : 0;
-  const jn = ((1 + e) * wn) / (mi + mj);
+  const jn = ((1 + e) * wn) / (give[0]! * mi + give[1]! * mj);
   const lateral = wy * nx - wx * ny;
   const vertical = -(sx[i]! + sx[j]!) * nx - (sy[i]! + sy[j]!) * ny;
   const slip = Math.sqrt(lateral * lateral + vertical * vertical);

@@ -1,11 +1,10 @@
 import { MAX_BALLS } from "../model/project.ts";
 import { SLOTS } from "../num/slots.ts";
-import { bx, by } from "./balls.kernel.ts";
+import { bx, by, robotFriction, wallFriction } from "./balls.kernel.ts";
 import {
-  gripOf,
   MAX_PUSHES,
   pairBits,
-  pairGrip,
+  pairFriction,
   pushes,
   pushNx,
   pushNy,
@@ -50,18 +49,18 @@ export function findJam(n: number): boolean {
     if (pushes[i] === 0 || (stands[i] === 0 && pairBits[i] === 0)) continue;
     for (let h = 0; h < pushes[i]!; h++) {
       const at = i * MAX_PUSHES + h;
-      if (isHeld(i, pushNx[at]!, pushNy[at]!, 1 << i, 0)) any = true;
+      if (isHeld(i, pushNx[at]!, pushNy[at]!, robotFriction[i]!, 1 << i, 0)) any = true;
     }
     if (pushes[i]! > 1 && isPinched(i)) any = true;
   }
   return any;
 }
 
-/** Ball i, pushed along (nx, ny), cannot get away. `visited`: bits of the balls already in the chain; `row`: MAX_STOPS × its length. */
-function isHeld(i: number, nx: number, ny: number, visited: number, row: number): boolean {
+/** Ball i, pushed along (nx, ny) by something of friction `grip` against it, cannot get away. `visited`: bits of the balls already in the chain; `row`: MAX_STOPS × its length. */
+function isHeld(i: number, nx: number, ny: number, grip: number, visited: number, row: number): boolean {
   let stops = row;
   let held = false;
-  const wall = -cosTwice(gripOf(i));
+  const wall = -cosTwice(Math.min(grip, wallFriction[i]!));
   for (let h = 0; h < stands[i]!; h++) {
     const ox = standNx[i * MAX_WALL_HITS + h]!;
     const oy = standNy[i * MAX_WALL_HITS + h]!;
@@ -77,8 +76,9 @@ function isHeld(i: number, nx: number, ny: number, visited: number, row: number)
     const mx = dx / d;
     const my = dy / d;
     const push = nx * mx + ny * my;
-    if (push < GRAZE || !isHeld(j, mx, my, visited | (1 << j), row + MAX_STOPS)) continue;
-    if (push > cosTwice(pairGrip(i, j))) held = true;
+    const between = pairFriction(i, j);
+    if (push < GRAZE || !isHeld(j, mx, my, between, visited | (1 << j), row + MAX_STOPS)) continue;
+    if (push > cosTwice(Math.min(grip, between))) held = true;
     stopX[stops] = -mx;
     stopY[stops++] = -my;
   }

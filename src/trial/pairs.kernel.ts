@@ -1,8 +1,9 @@
 import { SCRATCH } from "../num/slots.ts";
 import { bx, by, mode, phaseOf, REST, vx, vy } from "./balls.kernel.ts";
 import { byRobot, pairReach } from "./contact.kernel.ts";
-import { found, hitTime, partAccel, safeTime, TOUCH } from "./robot.kernel.ts";
+import { found, hitTime, LASTING, partAccel, safeTime, TOUCH } from "./robot.kernel.ts";
 import { ANSWER, ASK_LIMIT, ASK_PUSHED, ASK_STEP, ask, CREEP_MM } from "./walls.kernel.ts";
+import { addPull } from "./wedge.kernel.ts";
 
 /** When two balls meet. */
 
@@ -25,14 +26,16 @@ export function pairTime(i: number, j: number): void {
   if (mode[j] === REST) other[0] = other[1] = 0;
   else {
     phaseOf(j, other);
+    addPull(j, other);
     curve += Math.sqrt(other[0]! * other[0]! + other[1]! * other[1]!);
   }
   if (byRobot[j] !== 0) curve += partAccel();
   if (gap <= TOUCH) {
     const bend = ((other[0]! - ax) * dx + (other[1]! - ay) * dy) / d;
     if (rate <= 0 || bend < 0) found.closing = true;
-    // A ball in hand is carried along: the contact step looks after it.
-    ask[ANSWER] = byRobot[i] === 0 && byRobot[j] === 0 ? hitTime(CREEP_MM, rate, bend) : ask[ASK_STEP]!;
+    if (byRobot[i] === 0 && byRobot[j] === 0) ask[ANSWER] = hitTime(CREEP_MM, rate, bend);
+    // A ball in hand is carried along: the contact step looks after it, unless a wall has just pushed it against one that comes on.
+    else ask[ANSWER] = rate < -LASTING ? 0 : ask[ASK_STEP]!;
     return;
   }
   // Even closing and bending as now they stay apart for as long as is asked: no root needed.

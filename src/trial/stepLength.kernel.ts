@@ -8,6 +8,7 @@ import { FREE, found, hitTime, NEAR, partAccel, probe, robot, SAFE, safeFor } fr
 import { awake, ballsInPlay, touchQ } from "./wake.kernel.ts";
 import { ANSWER, ASK_LIMIT, ASK_PUSHED, ASK_STEP, ask, wallTime } from "./walls.kernel.ts";
 import {
+  addPull,
   depthOf,
   edgeDepth,
   HAND_LIP_STEP_S,
@@ -119,11 +120,7 @@ function ballTime(i: number): void {
   const ride = rideTime(i, settings.rideStepS);
   if (ride > 0) own[0] = own[1] = 0;
   const pulled = onSlope(i);
-  if (pulled) {
-    const pull = pullAt(i, depthOf(i));
-    own[0]! -= pull * wedge.nx;
-    own[1]! -= pull * wedge.ny;
-  }
+  if (pulled) addPull(i, own);
   const ax = own[0]!;
   const ay = own[1]!;
   // On a slope the pull goes on when the free phase has ended, again and again for a ball that creeps: the slope step looks after it.
@@ -199,7 +196,7 @@ function wedgeTime(i: number): void {
     // What may touch is told from even pull; over a lip it changes.
     if (overLip(d)) contact[0] = 0;
     // Where a face begins and ends the pull changes at once: a step ends there.
-    h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend), lineTime(d, rate, bend));
+    h = Math.min(lineTime(d - edgeDepth[i]!, rate, bend), footTime(d, rate, bend));
     h = Math.min(h, lineTime(d - wedge.run, rate, bend)) + 1e-9;
     // In the robot's hands the face sets the pace, not the slope.
     const lip = overLip(d);
@@ -217,6 +214,13 @@ function wedgeTime(i: number): void {
   h = Math.min(h, lineTime(d - edgeDepth[i]!, rate, bend));
   if (wedge.raised) h = Math.min(h, lineTime(d - wedge.run, rate, bend));
   ask[ANSWER] = Math.min(h, lineTime(d - (wedge.wholly ? radius[i]! : 0), rate, bend)) + 1e-9;
+}
+
+/** Time until a ball on a slope crosses its foot: from the foot itself, until the pull has brought it back there. */
+function footTime(d: number, rate: number, bend: number): number {
+  if (d > 1e-9 || d < -1e-9) return lineTime(d, rate, bend);
+  if (rate <= 0) return 0;
+  return bend < 0 ? (-2 * rate) / bend : Number.POSITIVE_INFINITY;
 }
 
 /** Time until a depth difference `gap` closes, from either side. */

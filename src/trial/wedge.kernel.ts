@@ -107,6 +107,14 @@ export function pullAt(i: number, d: number): number {
   return mode[i] === SLIDING ? pull : pull / (1 + inertia[i]!);
 }
 
+/** Adds what a slope under ball i pulls it with to its acceleration [ax, ay]. */
+export function addPull(i: number, accel: Float64Array): void {
+  if (!onSlope(i)) return;
+  const pull = pullAt(i, depthOf(i));
+  accel[0]! -= pull * wedge.nx;
+  accel[1]! -= pull * wedge.ny;
+}
+
 function kick(i: number, d: number, t: number): void {
   const dv = -pullAt(i, d) * t;
   vx[i]! += wedge.nx * dv;
@@ -194,7 +202,9 @@ export function isHeld(fromX: number, fromY: number, i: number, h: number): bool
 /** After a step: ball i loses speed where it came to the lip, and changes to the lean of the face it is on. */
 export function crossEdge(i: number): void {
   const d = depthOf(i);
-  const inside = d >= edgeDepth[i]! - EDGE_MM;
+  const beyond = d - edgeDepth[i]!;
+  // On the edge itself it is off the wedge if it goes down: the pull ends there.
+  const inside = beyond > EDGE_MM || (beyond >= -EDGE_MM && rateOf(i) >= 0);
   if (inside !== (onWedge[i] === 1) && !(inside && lipBlocks[i] === 1)) {
     onWedge[i] = inside ? 1 : 0;
     if (inside && wedge.lip > 0) stretch(i, 1 - wedge.lip / (radius[i]! * (1 + inertia[i]!)));

@@ -109,6 +109,45 @@ describe("a ball between a plate and a wall", () => {
   });
 });
 
+/** The same plate drives a row of two balls, one behind the other along its way, at the wall: jams. */
+function squeezeRow(
+  angleDeg: number,
+  offDeg: number,
+  friction: { plate: number; wall: number; ball: number },
+): number {
+  const [c, s] = [Math.cos((angleDeg + offDeg) * DEGREE), Math.sin((angleDeg + offDeg) * DEGREE)];
+  const kind = { frictionCoeff: friction.ball, restitution: 0, rollingResistance: 0.02 };
+  const atWall = { x: 1180, y: 400, kind };
+  const before = { x: 1180 - 40.0005 * c, y: 400 - 40.0005 * s, kind };
+  const start = startBefore(before, angleDeg * DEGREE, 140, -55, 30);
+  const project = startingAt(start, {
+    zone: { walls: { restitution: 0, frictionCoeff: friction.wall } },
+    robot: { surface: { restitution: 0, frictionCoeff: friction.plate } },
+    balls: [atWall, before],
+  });
+  const routine = routineOf([{ kind: "drive", distanceMm: 30.1, speedMmPerS: 30 }]);
+  return recordTrial(compileTrial(project, routine, { drift: false, spread: false }), 0, 0).outcome.jams;
+}
+
+describe("a row of two balls between a plate and a wall", () => {
+  // The rule for each ball of the row (Nguyen 1988, from memory): the one at the wall is held up to twice the friction angle between
+  // its neighbour's push and the wall, 2·16.699° at 0.3, whatever the plate is like, which does not touch it.
+  it.each([0, 0.3])(
+    "is held at the wall by the friction of ball and wall alone: plate of friction %f",
+    (plate) => {
+      const friction = { plate, wall: 0.3, ball: 0.3 };
+      expect(squeezeRow(2 * 16.699 - 0.05, 0, friction)).toBe(1);
+      expect(squeezeRow(2 * 16.699 + 0.05, 0, friction)).toBe(0);
+    },
+  );
+
+  // The one at the plate is held up to twice the friction angle between the plate's push and the line of centres.
+  it("is held at the plate up to twice the friction angle off the line of centres", () => {
+    expect(squeezeRow(-20, 2 * 16.699 - 0.1, EVEN)).toBe(1);
+    expect(squeezeRow(-20, 2 * 16.699 + 0.1, EVEN)).toBe(0);
+  });
+});
+
 describe("a ball in a corner", () => {
   // Two walls and a plate that pushes between their normals hold a disc without any friction (three frictionless contacts whose normals span the plane; Reuleaux, from memory).
   it.each([15, 45, 75])("jams whatever the friction: pushed at %f°", (degrees) => {

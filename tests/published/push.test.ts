@@ -105,7 +105,7 @@ describe("a plate that drives a sliding ball ahead", () => {
 });
 
 /** The same plate drives a ball, which slides a little, straight up a slope of tan θ 0.2 at an even pace: how its roll grows, mm/s². */
-function spinUpOnSlope(kind: Partial<BallKind>, friction: number): number {
+function spinUpOnSlope(kind: Partial<BallKind>, friction: number, rollShare = 0.5): number {
   const ramp = bigRamp(Math.atan(0.2));
   const ball = onRamp(ramp, 3000, { ...kind, rollingResistance: 0, frictionCoeff: friction }, SPEED_MM_PER_S);
   const project = startingAt(
@@ -116,8 +116,8 @@ function spinUpOnSlope(kind: Partial<BallKind>, friction: number): number {
       balls: [ball],
     },
   );
-  const half = SPEED_MM_PER_S / 2 / Math.SQRT2;
-  const at = { x: ball.x, y: ball.y, vx: ball.vx ?? 0, vy: ball.vy ?? 0, sx: half, sy: half };
+  const roll = (rollShare * SPEED_MM_PER_S) / Math.SQRT2;
+  const at = { x: ball.x, y: ball.y, vx: ball.vx ?? 0, vy: ball.vy ?? 0, sx: roll, sy: roll };
   const rollAfter = (seconds: number): number => {
     const stretch = { sigma: 1, kappa: 0, length: SPEED_MM_PER_S * seconds, rate: SPEED_MM_PER_S };
     // In a step of 1/30 s a ball with so little grip rolls by itself before the face is on it again, and loses what the floor would give.
@@ -133,4 +133,13 @@ describe("a plate that drives a ball steadily up a slope", () => {
     expect(spinUpOnSlope({ build, floorFrictionCoeff: 0.078955 }, 0.3)).toBeGreaterThan(0);
     expect(spinUpOnSlope({ build, floorFrictionCoeff: 0.078945 }, 0.3)).toBeLessThan(0);
   });
+
+  // The same for one that rolls already: it goes on rolling, and stops its roll where the floor grips less.
+  it.each(["solid", "hollow"] as const)(
+    "keeps it rolling on a floor of friction 0.082, not of 0.078: %s",
+    (build) => {
+      expect(spinUpOnSlope({ build, floorFrictionCoeff: 0.082 }, 0.3, 1)).toBeCloseTo(0, 6);
+      expect(spinUpOnSlope({ build, floorFrictionCoeff: 0.078 }, 0.3, 1)).toBeLessThan(-10);
+    },
+  );
 });

@@ -117,3 +117,20 @@ describe("rolling resistance on a slope", () => {
     expect(speedAfter(3.2055)).toBeGreaterThan(2);
   });
 });
+
+describe("a ball that hardly comes onto a slope", () => {
+  // Energy: what rolls up without resistance comes down again as fast as it went, whatever the engine's step on slopes is.
+  it.each([
+    [2, 10],
+    [8, 20],
+    [25, 35],
+  ])("with %f mm/s, on %f°, comes back as fast", (speed, degrees) => {
+    const ramp = bigRamp(degrees * DEGREE);
+    const [end] = letRoll(
+      { zone: ramp.zone, balls: [onRamp(ramp, -1, { ...SOLID, rollingResistance: 1e-9 }, speed)] },
+      2,
+    );
+    expect(depthOf(0)).toBeLessThan(-1);
+    expect(Math.hypot(end!.vx, end!.vy)).toBeCloseTo(speed, 3);
+  });
+});

@@ -106,7 +106,7 @@ const CONSTANT =
 /** Written within each move, or each step, before it is read; carried at the end of the run. */
 const PASSING =
   words(`trig corners squeezed rides move profile at pushes pushNx pushNy standNx standNy stirred dirty deep touchQ fromX
-  fromY pushers contact own pose start face span inJam stopX stopY drawn other carried watcher toX toY along hitGap hitNx hitNy hitVx
+  fromY pushers contact own pose start face give backward span inJam stopX stopY drawn other carried watcher toX toY along hitGap hitNx hitNy hitVx
   hitVy found probe real wallGap wallNx wallNy ask wary keptX keptY keptVx keptVy keptSx keptSy keptNx keptNy keptMode`);
 
 function words(text: string): readonly string[] {
