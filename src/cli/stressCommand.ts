@@ -3,7 +3,7 @@ import { ballsOf, type Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { lossTitle } from "../report/lossWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
-import { spreadWords } from "../report/spreadWords.ts";
+import { samplingWords, spreadWords } from "../report/spreadWords.ts";
 import { spreadEffect } from "../score/spreadEffect.ts";
 import type { StressSummary } from "../score/stress.ts";
 import { LOSS_REASONS } from "../trial/outcome.ts";
@@ -79,7 +79,7 @@ function stressText(
     `${project.name}, ${routine.id}: ${routine.label}`,
     `Every ball home in ${rateWords(summary.successRate)} (${rangeWords(summary.successRate)}); ${summary.trials} trials, seed ${seed}`,
     `On average ${summary.meanDelivered.toFixed(2)} of ${balls} balls.`,
-    ...(spread === null ? [] : [spreadWords(spread)]),
+    ...(spread === null ? [] : [samplingWords(spread), spreadWords(spread)]),
     "",
     tableText([["balls home", "runs"], ...counts], [false, true]),
     "",

@@ -75,6 +75,9 @@ describe("wedgeward stress", () => {
     expect(stdout).toMatch(
       /Every ball home in \d+(\.\d)? of 100 runs \(likely between \d+ and \d+\); 50 trials, seed 1/,
     );
+    // How much of the doubt comes from chance, and how much from what nobody measured.
+    expect(stdout).toMatch(/By the number of runs alone it may move by ±\d+\.\d of 100/);
+    expect(stdout).toMatch(/What nobody measured .* may move it by|as far as they are unknown hardly move/);
     expect(stdout).toMatch(/never touched +\d+/);
   });
 
