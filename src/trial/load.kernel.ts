@@ -82,9 +82,11 @@ export function loadBalls(
     radius[i] = kind.diameterMm / 2;
     mass[i] = kind.massKg;
     inertia[i] = inertiaFactor(kind);
-    rollCoeff[i] = kind.rollingResistance * roll;
+    const grip = kind.floorFrictionCoeff * floor;
+    // A floor brakes no ball harder than it grips.
+    rollCoeff[i] = Math.min(kind.rollingResistance * roll, grip);
     rollDecel[i] = decelOf(rollCoeff[i]!);
-    slideDecel[i] = decelOf(kind.floorFrictionCoeff * floor);
+    slideDecel[i] = decelOf(grip);
     robotBounce[i] = within(Math.min(kind.restitution, robot.surface.restitution) + bounce);
     wallBounce[i] = within(Math.min(kind.restitution, zone.walls.restitution) + bounce);
     ballBounce[i] = within(kind.restitution + bounce);

@@ -59,6 +59,16 @@ describe("a ball that rolls out on the level", () => {
   });
 });
 
+describe("a floor that grips less than a ball's rolling resistance asks", () => {
+  // Coulomb's law: what the floor takes from a ball is at most μ·m·g, so that c counts up to μ only: 1 m/s ends after 1/(2·0.1·9.81) = 0.5097 m.
+  it("stops it as its friction can", () => {
+    expect(stopOf({ ...SOLID, rollingResistance: 0.4, floorFrictionCoeff: 0.1 }, 1000).distanceM).toBeCloseTo(
+      0.5097,
+      4,
+    );
+  });
+});
+
 describe("a lawn's speed", () => {
   // oxfordcroquet.com (Plummer): a ball that stops after 21.5 yd in 10.4 s tells of a lawn of P = 10.4·√(35/21.5) = 13.27 s for 35 yd. references.md 2.12.
   it("is 13.27 s where a ball takes 10.4 s for 21.5 yd", () => {
