@@ -36,12 +36,12 @@ export class Shelf {
   fault = $state("");
   readonly #store: Store;
   readonly #clock: () => number;
-  readonly #newId: () => string;
+  readonly newId: () => string;
 
   constructor(store: Store, clock: () => number = Date.now, newId: () => string = () => crypto.randomUUID()) {
     this.#store = store;
     this.#clock = clock;
-    this.#newId = newId;
+    this.newId = newId;
   }
 
   /** Reads everything; what cannot be read is put aside and told in `aside`. */
@@ -71,12 +71,12 @@ export class Shelf {
   }
 
   /** Writes a project to a page of its own, under a name nobody has. */
-  async add(writing: Writing): Promise<Page | null> {
+  async add(writing: Writing, id = this.newId()): Promise<Page | null> {
     const name = freeName(
       writing.name,
       this.pages.map((page) => page.name),
     );
-    const page: Page = { ...writing, name, id: this.#newId(), savedAtMs: this.#clock(), revision: 1 };
+    const page: Page = { ...writing, name, id, savedAtMs: this.#clock(), revision: 1 };
     const done = await this.#try(async () => {
       await this.#store.update(PAGE + page.id, () => page);
       return page;

@@ -7,8 +7,16 @@ import { Draft } from "../project/draft.svelte.ts";
 import type { Shown } from "../project/link.ts";
 import { isLink } from "../project/linkKey.ts";
 import { freeName, type Page } from "../project/page.ts";
+import type { Rescue, Rescued } from "../project/rescue.ts";
 import type { Shelf, Writing } from "../project/shelf.svelte.ts";
-import { readTabSetting, writeTabSetting } from "./settings.ts";
+import {
+  forgetSetting,
+  RESCUE,
+  readTabSetting,
+  settingsLike,
+  writeSetting,
+  writeTabSetting,
+} from "./settings.ts";
 
 /** A file or link that could not be opened, and everything that is wrong with it. */
 export interface BadFile {
@@ -41,20 +49,38 @@ export class Desk {
   /** Whether something has changed that no writing has begun for. */
   #isDue = false;
   #writing: Promise<void> = Promise.resolve();
+  /** Under which id it will be kept, where it has no page yet. */
+  #nextId: string;
+  readonly #rescueKey: string;
+
+  /** Id of the example that lies open as it ships; "" for anything else. */
+  readonly unchangedExample = $derived.by(() => (this.saveState === "untouched" ? this.exampleId : ""));
 
   constructor(shelf: Shelf) {
     this.shelf = shelf;
+    this.#nextId = shelf.newId();
+    this.#rescueKey = RESCUE + this.#nextId;
   }
 
   /** What the address asks for, else what was open when the page was left, else the default example. */
   async start(hash: string): Promise<void> {
     const listed = this.shelf.list();
-    if (isLink(hash) && (await this.openLink(hash))) return;
+    const { hashes, homeless } = await this.#rescued(listed);
+    if (homeless) return this.openText(homeless.text, homeless.name);
+    if (isLink(hash) && !hashes.includes(hash) && (await this.openLink(hash))) return;
     // A link that was refused stays told beside what is opened in its place.
     const refused = this.badFile;
     await listed;
     await this.#openLast();
     this.badFile = refused;
+  }
+
+  /** What the last page could not write any more. */
+  async #rescued(listed: Promise<void>): Promise<Rescued> {
+    if (settingsLike(RESCUE).length === 0) return { hashes: [], homeless: null };
+    const { takeRescued } = await import("../project/rescue.ts");
+    await listed;
+    return takeRescued(this.shelf);
   }
 
   async #openLast(): Promise<void> {
@@ -109,6 +135,7 @@ export class Desk {
     if (!draft) return;
     await this.flush();
     this.page = null;
+    this.#nextId = this.shelf.newId();
     draft.rename(this.#freeName(draft.name));
     this.#changed();
     await this.flush();
@@ -123,6 +150,7 @@ export class Desk {
       await this.#writing;
       this.page = null;
       this.saveState = "untouched";
+      forgetSetting(this.#rescueKey);
       await this.shelf.remove(page.id);
       await this.openExample(DEFAULT_FIELD);
     } else await this.shelf.remove(page.id);
@@ -138,6 +166,22 @@ export class Desk {
   linkText(): string {
     const file = this.draft?.file;
     return file ? serialiseProject(file.project, file.routines) : "";
+  }
+
+  /**
+   * As the page goes: whatever is not kept yet is put where that takes no time, and begun to be written, which ends with the page.
+   * @param hash fragment of the address
+   */
+  leave(hash: string): void {
+    const { draft, page } = this;
+    if (draft && (this.saveState === "waiting" || this.saveState === "failed")) {
+      if (!page) draft.rename(this.#freeName(draft.name));
+      const id = page?.id ?? this.#nextId;
+      const rescue: Rescue = { ...this.#written(draft), id, revision: page?.revision ?? 0, hash };
+      writeSetting(this.#rescueKey, JSON.stringify(rescue));
+      writeTabSetting("open", id);
+    }
+    void this.flush();
   }
 
   /** Writes down at once what still waits. */
@@ -158,6 +202,7 @@ export class Desk {
     this.badFile = null;
     this.notice = "";
     this.page = page;
+    this.#nextId = this.shelf.newId();
     this.exampleId = exampleId;
     this.saveState = page ? "saved" : "untouched";
     writeTabSetting("open", page?.id ?? "");
@@ -185,7 +230,9 @@ export class Desk {
     if (!draft) return;
     this.#isDue = false;
     if (!this.page) draft.rename(this.#freeName(draft.name));
-    const page = this.page ? await this.#saveOver(this.page) : await this.shelf.add(this.#written(draft));
+    const page = this.page
+      ? await this.#saveOver(this.page)
+      : await this.shelf.add(this.#written(draft), this.#nextId);
     if (!page) {
       this.saveState = "failed";
       return;
@@ -193,7 +240,9 @@ export class Desk {
     this.page = page;
     writeTabSetting("open", page.id);
     // Kept only now, and only if nothing has changed meanwhile.
-    if (!this.#isDue) this.saveState = "saved";
+    if (this.#isDue) return;
+    this.saveState = "saved";
+    forgetSetting(this.#rescueKey);
   }
 
   async #saveOver(known: Page): Promise<Page | null> {

@@ -23,6 +23,20 @@ export function forgetSetting(name: string): void {
   }
 }
 
+/** How the names begin under which a page that goes leaves what it could not write any more (project/rescue). */
+export const RESCUE = "rescue-";
+
+/** Names of the settings that begin so. */
+export function settingsLike(start: string): readonly string[] {
+  const prefix = "wedgeward.";
+  try {
+    const keys = Object.keys(localStorage).filter((key) => key.startsWith(prefix + start));
+    return keys.map((key) => key.slice(prefix.length));
+  } catch {
+    return [];
+  }
+}
+
 /** As the settings, but a tab's own: what it had open before a reload. Another tab's choice counts only for a new tab. */
 export function readTabSetting(name: string): string | null {
   try {

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { Shelf } from "../../../src/app/project/shelf.svelte.ts";
 import type { Store } from "../../../src/app/project/store.ts";
 import { Desk } from "../../../src/app/state/desk.svelte.ts";
@@ -117,5 +117,118 @@ describe("the desk", () => {
     waiting.shift()?.();
     await removed;
     expect([desk.page, desk.saveState, memory.content.size]).toEqual([null, "untouched", 0]);
+  });
+});
+
+describe("what a page that goes could not write any more", () => {
+  const kept = new Map<string, string>();
+  beforeEach(() => {
+    kept.clear();
+    const storage = {
+      getItem: (key: string) => kept.get(key) ?? null,
+      setItem: (key: string, value: string) => {
+        kept.set(key, value);
+        Object.defineProperty(storage, key, { value, enumerable: true, configurable: true });
+      },
+      removeItem: (key: string) => {
+        kept.delete(key);
+        Reflect.deleteProperty(storage, key);
+      },
+    };
+    for (const key of ["getItem", "setItem", "removeItem"])
+      Object.defineProperty(storage, key, { enumerable: false });
+    vi.stubGlobal("localStorage", storage);
+  });
+  afterEach(() => vi.unstubAllGlobals());
+
+  const rescues = () => [...kept.keys()].filter((key) => key.includes("rescue"));
+
+  /** Changes a project and goes while its writing has only begun. */
+  async function leftBehind(memory = memoryStore(), hash = "") {
+    const desk = await deskOn(slowStore(memory).store);
+    desk.draft?.edit("note", "The last word.");
+    desk.leave(hash);
+    await settled();
+    return memory;
+  }
+
+  it("lies open again, in a page of its own", async () => {
+    const memory = await leftBehind();
+    expect([memory.content.size, rescues().length]).toEqual([0, 1]);
+    const next = new Desk(new Shelf(memory));
+    await next.start("");
+    expect(next.draft?.file.project.note).toBe("The last word.");
+    expect([next.saveState, memory.content.size, rescues()]).toEqual(["saved", 1, []]);
+  });
+
+  it("lies open in place of the link that it was changed from", async () => {
+    const hash = "#w1=AAAA";
+    const next = new Desk(new Shelf(await leftBehind(memoryStore(), hash)));
+    await next.start(hash);
+    expect([next.draft?.file.project.note, next.badFile]).toEqual(["The last word.", null]);
+  });
+
+  it("is written over the page as it was, and into one of its own where another tab wrote since", async () => {
+    for (const isTouched of [false, true]) {
+      const memory = memoryStore();
+      const first = await deskOn(memory);
+      first.draft?.edit("note", "One.");
+      await first.flush();
+      const { store } = slowStore(memory);
+      const desk = new Desk(new Shelf(store));
+      await desk.openPage(first.page?.id ?? "");
+      desk.draft?.edit("note", "The last word.");
+      desk.leave("");
+      if (isTouched) {
+        first.draft?.edit("note", "Elsewhere.");
+        await first.flush();
+      }
+      const next = new Desk(new Shelf(memory));
+      await next.start("");
+      expect(next.draft?.file.project.note).toBe("The last word.");
+      expect(memory.content.size).toBe(isTouched ? 2 : 1);
+    }
+  });
+
+  it("is not there twice when the writing ended after all", async () => {
+    const memory = memoryStore();
+    const { store, waiting } = slowStore(memory);
+    const desk = await deskOn(store);
+    desk.draft?.edit("note", "The last word.");
+    desk.leave("");
+    const left = [...kept];
+    await settled();
+    waiting.shift()?.();
+    await desk.flush();
+    expect([desk.saveState, rescues()]).toEqual(["saved", []]);
+    for (const [key, value] of left) localStorage.setItem(key, value);
+    const next = new Desk(new Shelf(memory));
+    await next.start("");
+    expect([next.draft?.file.project.note, memory.content.size]).toEqual(["The last word.", 1]);
+  });
+
+  it("lies open also where the browser's database takes nothing", async () => {
+    const memory = memoryStore();
+    const full = { ...memory, update: () => Promise.reject(new Error("full")) };
+    const desk = await deskOn(full);
+    desk.draft?.edit("note", "The last word.");
+    await desk.flush();
+    expect(desk.saveState).toBe("failed");
+    desk.leave("");
+    const next = new Desk(new Shelf(full));
+    await next.start("");
+    expect([next.draft?.file.project.note, next.saveState]).toEqual(["The last word.", "failed"]);
+  });
+
+  it("is thrown away with its project", async () => {
+    const memory = memoryStore();
+    const desk = await deskOn(memory);
+    desk.draft?.edit("note", "One.");
+    await desk.flush();
+    desk.draft?.edit("note", "Two.");
+    desk.leave("");
+    if (!desk.page) throw new Error("not kept");
+    await desk.remove(desk.page);
+    expect([memory.content.size, rescues()]).toEqual([0, []]);
   });
 });
