@@ -6,6 +6,7 @@ import { type DriftFit, fitDrift } from "../practice/driftFit.ts";
 import { attemptsOf, type PracticeRun, readRuns, runTable } from "../practice/practiceRuns.ts";
 import { practicePlacements } from "../practice/proposed.ts";
 import type { Placement } from "../practice/testPlacements.ts";
+import { kindWords } from "../report/placementWords.ts";
 import { brierWords, daysWords, driftFitWords, updatedWords, verdictWords } from "../report/practiceWords.ts";
 import { outOf100, rangeWords } from "../report/rateWords.ts";
 import { routineIn } from "./findRoutine.ts";
@@ -74,6 +75,7 @@ function cardText(
   return [
     `${project.name}: ${placements.length} placements to practise ${routine.id}`,
     "Each place is the ball's middle: mm from the left wall, mm from the lower wall, seen from above as in the drawing.",
+    ...kindLines(project),
     ...(hard.length > 0
       ? ["Those marked hard are the ones at which the routine did worst in simulated runs."]
       : []),
@@ -88,6 +90,15 @@ function cardText(
       : `The table to fill in is ${out}; hold it against the model with --results ${out}.`,
     "Fingers and hair away from moving tracks and arms; the event's rules and the venue's rules come first.",
   ].join("\n");
+}
+
+/** Which balls are of which kind, where there are several. */
+function kindLines(project: Project): readonly string[] {
+  const kinds = kindWords(project);
+  return [...new Set(kinds)].map((kind) => {
+    const balls = kinds.flatMap((each, ball) => (each === kind ? [ball + 1] : []));
+    return `Ball ${balls.join(", ")}: ${kind}.`;
+  });
 }
 
 function judge(input: PracticeInput, path: string, project: Project, routine: Routine): number {

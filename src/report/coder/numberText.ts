@@ -19,3 +19,21 @@ export const MM_DECIMALS = 3;
 export const DEG_DECIMALS = 4;
 export const SPEED_DECIMALS = 2;
 export const SECONDS_DECIMALS = 3;
+
+/** Decimals by what a number measures. */
+export interface Places {
+  readonly mm: number;
+  readonly deg: number;
+  readonly speed: number;
+  readonly seconds: number;
+}
+
+export const EXACT: Places = {
+  mm: MM_DECIMALS,
+  deg: DEG_DECIMALS,
+  speed: SPEED_DECIMALS,
+  seconds: SECONDS_DECIMALS,
+};
+
+/** For the table that people read: finer than any robot drives. The listings and the CSV keep every digit. */
+export const READABLE: Places = { mm: 1, deg: 1, speed: 0, seconds: 2 };

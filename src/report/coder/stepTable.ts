@@ -6,12 +6,14 @@ import {
   DEG_DECIMALS,
   MM_DECIMALS,
   numberText,
+  READABLE,
   readNumber,
   SECONDS_DECIMALS,
   SPEED_DECIMALS,
 } from "./numberText.ts";
 import { type Asked, askedOf, thresholdText } from "./questions.ts";
 import { type CoderLine, type CoderStep, type PlacedLine, placedLines, type StepSheet } from "./steps.ts";
+import { stepWords } from "./stepWords.ts";
 
 /** Columns of the CSV file, units in their names; the call's numbers stand under the names of its params. */
 const ARGUMENTS = ["mm", "extra_mm", "deg", "mm_per_s", "deg_per_s", "s"] as const;
@@ -66,7 +68,7 @@ function rowsOf(steps: readonly CoderLine[], depth: number): readonly (readonly 
   const inward = INWARD.repeat(depth);
   return steps.flatMap((line) => {
     const { number, words } = line;
-    if (line.kind === "do") return [stepRow(line, `${inward}${words}`)];
+    if (line.kind === "do") return [stepRow(line, inward)];
     const head = [String(number), `${inward}${words}`, "", "", "", ""];
     if (line.kind === "repeat") return [head, ...rowsOf(line.steps, depth + 1)];
     const otherwise = line.no.length > 0 ? [["", `${inward}${t.otherwise}`, "", "", "", ""]] : [];
@@ -74,11 +76,11 @@ function rowsOf(steps: readonly CoderLine[], depth: number): readonly (readonly 
   });
 }
 
-/** One step as a row under stepHeads. */
-export function stepRow({ number, words, wheels, durationS }: CoderStep, shown = words): readonly string[] {
+/** One step as a row under stepHeads, its numbers rounded for reading. */
+export function stepRow({ number, call, wheels, durationS }: CoderStep, inward = ""): readonly string[] {
   return [
     String(number),
-    shown,
+    `${inward}${stepWords(call, READABLE)}`,
     wheels === null ? "" : readNumber(wheels.leftDeg, 1),
     wheels === null ? "" : readNumber(wheels.rightDeg, 1),
     wheels === null ? "" : readNumber(wheels.wheelDegPerS, 0),

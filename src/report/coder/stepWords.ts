@@ -1,21 +1,24 @@
 import { moveTexts } from "../../texts/english/move.ts";
 import { stepWordsTexts as t } from "../../texts/english/stepWords.ts";
 import type { Call } from "./calls.ts";
-import { DEG_DECIMALS, MM_DECIMALS, readNumber, SECONDS_DECIMALS, SPEED_DECIMALS } from "./numberText.ts";
+import { EXACT, type Places, readNumber } from "./numberText.ts";
 
 type Value = Call["args"][number] | undefined;
 
 const num = (value: Value): number => (typeof value === "number" ? value : 0);
 const isNegative = (value: Value): boolean => num(value) < 0;
-const mm = (value: Value): string => readNumber(Math.abs(num(value)), MM_DECIMALS);
-const deg = (value: Value): string => readNumber(Math.abs(num(value)), DEG_DECIMALS);
-const speed = (value: Value): string => readNumber(num(value), SPEED_DECIMALS);
-const seconds = (value: Value): string => readNumber(num(value), SECONDS_DECIMALS);
 const wedge = (value: Value): string =>
   typeof value === "string" ? t.wedgeIn(moveTexts.corners[value]) : t.wedgeUnknown;
 
-/** A call as a neutral sentence, as exact as the listings: "drive forward 36 mm at 200 mm/s". */
-export function stepWords({ name, args }: Call): string {
+/**
+ * A call as a neutral sentence: "drive forward 36 mm at 200 mm/s".
+ * @param places left out, it is as exact as the listings
+ */
+export function stepWords({ name, args }: Call, places: Places = EXACT): string {
+  const mm = (value: Value): string => readNumber(Math.abs(num(value)), places.mm);
+  const deg = (value: Value): string => readNumber(Math.abs(num(value)), places.deg);
+  const speed = (value: Value): string => readNumber(num(value), places.speed);
+  const seconds = (value: Value): string => readNumber(num(value), places.seconds);
   const [a, b, c, d, e] = args;
   switch (name) {
     case "drive":
@@ -41,7 +44,7 @@ export function stepWords({ name, args }: Call): string {
     case "fetch":
       return t.fetch(speed(a), wedge(b));
     case "go_to":
-      return t.goTo(mm(a), mm(b), readNumber(num(c), DEG_DECIMALS), speed(d), wedge(e));
+      return t.goTo(mm(a), mm(b), readNumber(num(c), places.deg), speed(d), wedge(e));
     default:
       return name satisfies never;
   }

@@ -20,6 +20,7 @@ export const coderStepTexts = topic("coderStep", {
   inAll: (seconds: string) => `In all ${seconds} s.`,
   wheelDegrees: (gaugeMm: string) =>
     `Wheel degrees are reckoned with the effective gauge, ${gaugeMm} mm, and make up for the mean drift of the project: once the robot drives with them, set the means under “The same all run long” to 0.`,
+  rounded: "Numbers are rounded for reading here; copied or saved they have every digit.",
   example: (run: number) => `What it drove in run ${run}; another run goes another way`,
   listing: "The listing",
   steps: "Steps",

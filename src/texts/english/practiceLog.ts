@@ -5,6 +5,9 @@ export const practiceLogTexts = topic("practiceLog", {
   title: "Practice runs",
   none: "As soon as a routine is chosen, its practice runs stand here.",
   hint: "Lay the balls as the card says, let the robot run, and write down how many came home. All you write is kept with the project at once.",
+  others: (count: number, routine: string) =>
+    `${count === 1 ? "1 run" : `${count} runs`} of another routine: ${routine}`,
+  showOthers: "Show that routine",
   placements: "Placements",
   propose: "Propose placements",
   print: "Print the card",
@@ -27,6 +30,7 @@ export const practiceLogTexts = topic("practiceLog", {
   note: "note",
   promise: "Does the model keep its promise?",
   hold: (runs: number) => `Hold ${runs} ${runs === 1 ? "run" : "runs"} against the model`,
+  holdFirst: "First say of at least one run above how many balls came home.",
   simulating: "Simulating the same placements",
   old: "This was before you changed something: press the button again.",
   groups: "Promised and observed, by groups of runs with like promises",

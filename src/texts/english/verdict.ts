@@ -7,9 +7,9 @@ export const verdictTexts = topic("verdict", {
   tooFew: (got: string) => `${got}: too few runs to tell anything; make at least five.`,
   fits: (got: string) => `${got}: that fits. It does not prove the model, but nothing speaks against it.`,
   worse: (got: string, chance: string) =>
-    `${got}: worse than promised, by more than chance explains (${chance}). Likely the robot drifts more than you told: measure turns and straights again.`,
+    `${got}: worse than promised, by more than chance explains (${chance}).`,
   better: (got: string, chance: string) =>
-    `${got}: better than promised, by more than chance explains (${chance}). Likely the robot drifts less than you told.`,
+    `${got}: better than promised, by more than chance explains (${chance}).`,
   rare: "less than 1 in 1000",
   chance: (percent: string) => `${percent} in 100`,
   updated: (share: string, range: string) => `Success rate after these runs: ${share} of 100, ${range}.`,

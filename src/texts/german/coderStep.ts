@@ -19,6 +19,7 @@ export const coderStepTexts: Catalogue["coderStep"] = {
   inAll: (seconds) => `Zusammen ${seconds} s.`,
   wheelDegrees: (gaugeMm) =>
     `Die Radgrade sind mit der wirksamen Spurweite ${gaugeMm} mm gerechnet und gleichen die mittlere Abweichung des Projekts aus: Sobald der Roboter so fährt, stellt die Mittelwerte unter „Den ganzen Lauf lang gleich“ auf 0.`,
+  rounded: "Zum Lesen sind die Zahlen hier gerundet; kopiert oder gesichert haben sie alle Stellen.",
   example: (run) => `Was er in Lauf ${run} gefahren ist; jeder Lauf geht anders`,
   listing: "Das Programm",
   steps: "Schritte",

@@ -4,6 +4,9 @@ export const practiceLogTexts: Catalogue["practiceLog"] = {
   title: "Übungsläufe",
   none: "Sobald eine Routine gewählt ist, stehen hier ihre Übungsläufe.",
   hint: "Legt die Bälle so hin, wie es auf dem Zettel steht, lasst den Roboter fahren und schreibt auf, wie viele im Ziel waren. Alles wird sofort mit dem Projekt gesichert.",
+  others: (count, routine) =>
+    `${count === 1 ? "1 Lauf" : `${count} Läufe`} einer anderen Routine: ${routine}`,
+  showOthers: "Diese Routine zeigen",
   placements: "Aufstellungen",
   propose: "Aufstellungen vorschlagen",
   print: "Den Zettel drucken",
@@ -27,6 +30,7 @@ export const practiceLogTexts: Catalogue["practiceLog"] = {
   note: "Notiz",
   promise: "Hält das Modell sein Versprechen?",
   hold: (runs) => `${runs} ${runs === 1 ? "Lauf" : "Läufe"} mit dem Modell vergleichen`,
+  holdFirst: "Gebt erst oben bei mindestens einem Lauf an, wie viele Bälle im Ziel waren.",
   simulating: "Dieselben Aufstellungen werden simuliert",
   old: "Das war, bevor ihr etwas geändert habt: Drückt den Knopf noch einmal.",
   groups: "Versprochen und beobachtet, in Gruppen von Läufen mit ähnlichem Versprechen",

@@ -121,7 +121,7 @@ describe("in German, what is printed and handed on", () => {
     const rest = [
       ...(["pseudo", "python", "c"] as const).map((language) => listing(steps, language)),
       JSON.stringify([stepRows(steps), stepJson(steps)]),
-      practiceCard("Halle", id, [open]),
+      practiceCard({ ...project, name: "Halle" }, id, [open]),
       poster({
         project,
         routine,
@@ -138,7 +138,7 @@ describe("in German, what is printed and handed on", () => {
 
   it("is told from English: the English ones are found", () => {
     expect(english(jurySheet(list, USUAL_SHEET)).length).toBeGreaterThan(20);
-    expect(english(practiceCard("Hall", "x", [])).length).toBeGreaterThan(1);
+    expect(english(practiceCard({ ...usual, name: "Hall" }, "x", [])).length).toBeGreaterThan(1);
   });
 });
 
