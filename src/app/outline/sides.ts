@@ -31,7 +31,7 @@ export function leftMirrored({ points, edges }: MarkedOutline): MarkedOutline | 
   const length = isLeft.filter((left) => left).length;
   const pushes = (i: number): boolean => edges[((i % count) + count) % count] ?? false;
   const left = Array.from({ length }, (_, i): Corner => ({ at: at(first + i), pushes: pushes(first + i) }));
-  const inAt = crossing(at(first - 1), at(first));
+  const inAt = crossing(at(first), at(first - 1));
   const outAt = crossing(at(first + length - 1), at(first + length));
   const chain: readonly Corner[] = [
     { at: inAt, pushes: pushes(first - 1) },
@@ -48,10 +48,17 @@ export function leftMirrored({ points, edges }: MarkedOutline): MarkedOutline | 
   return withoutStraights(corners);
 }
 
-/** Where an edge meets the middle line. */
-function crossing(a: PointMm, b: PointMm): PointMm {
-  const share = a.yMm === b.yMm ? 0 : a.yMm / (a.yMm - b.yMm);
-  return { xMm: tenth(a.xMm + share * (b.xMm - a.xMm)), yMm: 0 };
+/** A corner counts as one meant for the middle up to this share of its neighbour's distance from there. */
+const NEAR_MIDDLE = 0.25;
+
+/**
+ * Where an edge that leaves the left side meets the middle line. One that ends far on the right belongs to that side, which goes: what
+ * is left goes straight across, or a box with one corner moved back would get a spike.
+ */
+function crossing(left: PointMm, right: PointMm): PointMm {
+  const isNear = -right.yMm <= NEAR_MIDDLE * left.yMm;
+  const share = isNear ? left.yMm / (left.yMm - right.yMm) : 0;
+  return { xMm: tenth(left.xMm + share * (right.xMm - left.xMm)), yMm: 0 };
 }
 
 /** Without corners on the middle line at which an edge only goes straight on. */

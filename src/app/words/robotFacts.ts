@@ -26,6 +26,42 @@ export function robotFacts(project: Project): readonly RobotFact[] {
     carrying(project, carry),
     ...(carry.holds ? [braking(project, carry)] : []),
     squaring(project),
+    ...shortOfWedge(project),
+  ];
+}
+
+/** Steps along an edge at which a ball may touch it. */
+const TOUCH_STEPS = 32;
+
+/** Where the middle of a ball straight ahead comes to lie before the robot, mm before the axle's middle. */
+function heldAtMm(footprint: readonly PointMm[], radiusMm: number): number {
+  let held = Number.NEGATIVE_INFINITY;
+  for (const [i, from] of footprint.entries()) {
+    const to = footprint[(i + 1) % footprint.length] ?? from;
+    for (let step = 0; step < TOUCH_STEPS; step++) {
+      const share = step / TOUCH_STEPS;
+      const yMm = from.yMm + share * (to.yMm - from.yMm);
+      const rest = radiusMm * radiusMm - yMm * yMm;
+      if (rest > 0) held = Math.max(held, from.xMm + share * (to.xMm - from.xMm) + Math.sqrt(rest));
+    }
+  }
+  return held;
+}
+
+/** Told only where it is so: what stands on the floor is stopped by the wedge's edge while a ball is not over it yet. */
+function shortOfWedge({ zone, robot, rules, balls }: Project): readonly RobotFact[] {
+  if (robot.climbsWedge || zone.wedge.profile === "flat") return [];
+  const { footprint, ground } = robotOutline(robot);
+  const lowMm = Math.max(...ground.map((point) => point.xMm));
+  const shortMm = balls.map(({ kind }) => {
+    const radius = kind.diameterMm / 2;
+    return lowMm - heldAtMm(footprint, radius) + (rules.delivered === "wholly" ? radius : 0);
+  });
+  const most = Math.max(...shortMm);
+  if (most <= 0) return [];
+  const diameter = balls[shortMm.indexOf(most)]?.kind.diameterMm ?? 0;
+  return [
+    { good: false, question: t.wedge, answer: t.shortOfWedge(lengthText(diameter, 1), lengthText(most)) },
   ];
 }
 

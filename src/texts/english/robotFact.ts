@@ -24,6 +24,9 @@ export const robotFactTexts = topic("robotFact", {
   brake: "Does it keep a ball when it brakes?",
   brakeAlways: "Yes, even from its top speed.",
   brakeUpTo: (speed: string) => `Up to about ${speed}; when it brakes from more, the ball rolls on ahead.`,
+  wedge: "Can it push a ball onto the wedge?",
+  shortOfWedge: (ball: string, short: string) =>
+    `No: what stands on the floor (dashed) reaches too far ahead. The wedge’s edge stops it while a ball of ${ball} still lacks ${short}; then the ball gets there only if it rolls on by itself. Draw that outline again, or say that the robot can drive up onto the wedge.`,
   square: "Can it square up against a wall?",
   squareBoth: (half: string, lever: string) =>
     `Yes, with its front and with its back: their corners are ${half} or more off the middle; its tracks need ${lever} to be turned straight.`,

@@ -23,6 +23,9 @@ export const robotFactTexts: Catalogue["robotFact"] = {
   brake: "Behält er einen Ball beim Bremsen?",
   brakeAlways: "Ja, auch aus dem höchsten Tempo.",
   brakeUpTo: (speed) => `Bis etwa ${speed}; bremst er aus mehr, rollt der Ball voraus.`,
+  wedge: "Kann er einen Ball auf den Keil schieben?",
+  shortOfWedge: (ball, short) =>
+    `Nein: Was auf dem Boden steht (gestrichelt), reicht zu weit nach vorn. Die Kante des Keils hält es auf, wenn einem Ball von ${ball} noch ${short} fehlen; dann kommt er nur hin, wenn er von selbst weiterrollt. Zeichnet diesen Umriss noch einmal, oder sagt, dass der Roboter auf den Keil fahren kann.`,
   square: "Kann er sich an einer Wand ausrichten?",
   squareBoth: (half, lever) =>
     `Ja, vorn und hinten: Die Ecken sind ${half} oder mehr von der Mitte weg; seine Ketten brauchen ${lever}, um gerade gedreht zu werden.`,

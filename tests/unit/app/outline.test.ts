@@ -125,6 +125,17 @@ describe("both sides of an outline", () => {
     expect(made && leftMirrored(made)).toEqual(made);
   });
 
+  it("get no spike from a corner far on the other side, but keep one that was meant for the middle", () => {
+    const moved = [point(-75, -91), point(185, -91), point(88, 85), point(-75, 75)];
+    const made = leftMirrored({ points: moved, edges: [false, true, false, false] });
+    expect(made?.points).toEqual([point(88, 85), point(-75, 75), point(-75, -75), point(88, -85)]);
+    expect(made?.edges).toEqual([false, false, false, true]);
+    const nearly = [point(-75, -75), point(88, -85), point(70, -3), point(88, 85), point(-75, 75)];
+    const scoop = leftMirrored({ points: nearly, edges: [false, true, true, false, false] });
+    expect(scoop?.points).toHaveLength(5);
+    expect(scoop?.points[0]?.xMm).toBeCloseTo(70.6, 9);
+  });
+
   it("keep a corner on the middle line where pusher and other edge meet", () => {
     const made = leftMirrored({
       points: [point(0, -9), point(30, -9), point(30, 9), point(0, 9)],

@@ -38,6 +38,30 @@ describe("what follows from a robot's measures", () => {
     expect(open(-37)).not.toContain("gets out");
   });
 
+  it("says that low parts ahead of the pusher stop it before the ball is on the wedge", () => {
+    const low = (frontMm: number, climbs = false) =>
+      answers(
+        soundProject(
+          changedText((file) => {
+            file.robot.climbsWedge = climbs;
+            file.robot.ground = {
+              kind: "polygon",
+              outlineMm: [
+                [-75, -60],
+                [frontMm, -60],
+                [frontMm, 60],
+                [-75, 60],
+              ],
+            };
+          }),
+        ),
+      )["Can it push a ball onto the wedge?"];
+    // The plate is 95 mm before the axle, a ball's middle another 20 mm.
+    expect(low(110)).toBeUndefined();
+    expect(low(125)).toMatch(/^No: .*a ball of 40 mm still lacks 10 mm/);
+    expect(low(125, true)).toBeUndefined();
+  });
+
   it("tells front and back apart where only one can straighten the robot", () => {
     const project = soundProject(
       changedText((file) => {

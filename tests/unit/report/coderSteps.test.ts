@@ -182,6 +182,24 @@ describe("what a coder reads", () => {
     }
   });
 
+  it("rounds in the table, which people read, and only there", () => {
+    const odd = routineOf([
+      { kind: "turn", angleRad: (-59.6538 * Math.PI) / 180, rateRadPerS: (100 * Math.PI) / 180 },
+      { kind: "drive", distanceMm: 1221.999, speedMmPerS: 150 },
+    ]);
+    const steps = stepSheet(hall(), odd);
+    expect(stepRows(steps).map(([, words]) => words)).toEqual([
+      "do",
+      "turn right 59.7 deg at 100 deg/s",
+      "drive forward 1222 mm at 150 mm/s",
+    ]);
+    expect(steps.steps.map(({ words }) => words)).toEqual([
+      "turn right 59.6538 deg at 100 deg/s",
+      "drive forward 1221.999 mm at 150 mm/s",
+    ]);
+    expect(stepCsv(steps)).toContain("-59.6538");
+  });
+
   it("numbers the steps as the drawing does, and adds up their seconds", () => {
     const rows = stepRows(sheet);
     expect(rows.slice(1).map(([number]) => number)).toEqual(EVERY_KIND.map((_, i) => String(i + 1)));
