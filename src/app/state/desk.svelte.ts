@@ -53,9 +53,6 @@ export class Desk {
   #nextId: string;
   readonly #rescueKey: string;
 
-  /** Id of the example that lies open as it ships; "" for anything else. */
-  readonly unchangedExample = $derived.by(() => (this.saveState === "untouched" ? this.exampleId : ""));
-
   constructor(shelf: Shelf) {
     this.shelf = shelf;
     this.#nextId = shelf.newId();
@@ -65,22 +62,20 @@ export class Desk {
   /** What the address asks for, else what was open when the page was left, else the default example. */
   async start(hash: string): Promise<void> {
     const listed = this.shelf.list();
-    const { hashes, homeless } = await this.#rescued(listed);
-    if (homeless) return this.openText(homeless.text, homeless.name);
-    if (isLink(hash) && !hashes.includes(hash) && (await this.openLink(hash))) return;
+    let rescued: Rescued | null = null;
+    if (settingsLike(RESCUE).length > 0) {
+      const { takeRescued } = await import("../project/rescue.ts");
+      await listed;
+      rescued = await takeRescued(this.shelf);
+      const { homeless } = rescued;
+      if (homeless) return this.openText(homeless.text, homeless.name);
+    }
+    if (isLink(hash) && !rescued?.hashes.includes(hash) && (await this.openLink(hash))) return;
     // A link that was refused stays told beside what is opened in its place.
     const refused = this.badFile;
     await listed;
     await this.#openLast();
     this.badFile = refused;
-  }
-
-  /** What the last page could not write any more. */
-  async #rescued(listed: Promise<void>): Promise<Rescued> {
-    if (settingsLike(RESCUE).length === 0) return { hashes: [], homeless: null };
-    const { takeRescued } = await import("../project/rescue.ts");
-    await listed;
-    return takeRescued(this.shelf);
   }
 
   async #openLast(): Promise<void> {
