@@ -5,8 +5,10 @@ import type { Issue } from "../model/issue.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import { fixFigures } from "../report/decisionFigures.ts";
-import { costWords, gainWords, partTitle } from "../report/fixWords.ts";
+import { costWords, gainWords, partTitle, shareWords } from "../report/fixWords.ts";
+import { countWords } from "../report/lengthWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
+import type { IndexEstimate } from "../search/sobolIndices.ts";
 import { keptTexts as t } from "../texts/english/kept.ts";
 import { routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
@@ -29,7 +31,7 @@ export async function fixCommand(input: FixInput): Promise<number> {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
   const { project } = parsed.value;
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const wrong = keepIssues(input.keep, parsed.value);
   if (wrong.length > 0) return reject("the command line", wrong, input.json);
@@ -82,7 +84,8 @@ function fixText(project: Project, routine: Routine, { seed }: StressInput, list
     `As it is: every ball home in ${rateWords(successRate)} (${rangeWords(successRate)}); up to ${trials} trials each, seed ${seed}`,
     "",
     tableText([["", "what if", "every ball home", "", ""], ...rows], [true, false, false, false, false]),
-    "Same placements and same luck; verdicts by exact paired tests, corrected for their number.",
+    "Same placements and same luck. The ranges hold for all rows at once, verdicts are exact paired tests corrected for their",
+    "number; the figure in the first row flatters a little all the same, since it stands there for being high.",
     ...(left.length === 0 ? [] : ["", "Left out:", ...left]),
     ...worthText(worths),
     ...dependenceText(dependence),
@@ -95,30 +98,34 @@ function worthText(worths: readonly PartWorth[] | null): readonly string[] {
     partTitle(part),
     `${part.durationS.toFixed(0)} s`,
     gainWords(part.leaveOut),
-    part.ballsShare.toFixed(2),
+    shareWords(part.ballsShare),
   ]);
-  const total = worths.reduce((sum, { ballsShare }) => sum + ballsShare, 0);
+  const total = worths.reduce((sum, { ballsShare }) => sum + ballsShare.value, 0);
   return [
     "",
     tableText(
-      [["what each part is worth", "takes", "left out alone", "share of balls"], ...rows],
-      [false, true, false, true],
+      [["what each part is worth", "takes", "with it, not without", "balls a run"], ...rows],
+      [false, true, false, false],
     ),
-    `The shares add up to ${total.toFixed(2)} balls a run: the whole routine less the way in.`,
+    `The balls add up to ${total.toFixed(2)} a run: the whole routine less the way in. Each range stands for itself.`,
   ];
 }
 
 function dependenceText(dependence: Dependence | null): readonly string[] {
   if (dependence === null || dependence.shares.length === 0) return [];
-  const percent = (value: number): string => `${Math.round(100 * Math.min(1, Math.max(0, value)))} %`;
-  const rows = dependence.shares.map(({ title, share }) => [
+  const percent = (value: number, round = Math.round): string => `${round(100 * value)} %`;
+  const range = ({ value, low, high }: IndexEstimate): string =>
+    `${percent(value)} (${percent(low, Math.floor)} to ${percent(high, Math.ceil)})`;
+  const rows = dependence.shares.map(({ title, share: { first, total } }) => [
     title,
-    percent(share.first.value),
-    `${percent(share.total.value)} (${percent(share.total.low)} to ${percent(share.total.high)})`,
+    range(first),
+    range(total),
   ]);
+  const little = dependence.screened.slice(rows.length).map(({ title }) => title);
   return [
     "",
-    tableText([["what the balls home depend on", "alone", "with others"], ...rows], [false, true, false]),
-    `Share of the variation between ${dependence.trials}-run averages; chance counts as acting with others.`,
+    tableText([["what the balls home depend on", "alone", "with others"], ...rows], [false, false, false]),
+    `Share of the variation between averages of ${countWords(dependence.trials, "run")}; chance counts as acting with others.`,
+    ...(little.length === 0 ? [] : [`A first look found less in: ${little.join("; ")}.`]),
   ];
 }

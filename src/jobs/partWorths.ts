@@ -1,8 +1,10 @@
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
 import type { RateDifference } from "../num/interval.ts";
-import { compareRoutines } from "../score/compare.ts";
-import { summarise } from "../score/stress.ts";
+import { Moments } from "../num/moments.ts";
+import { studentQuantile } from "../num/studentT.ts";
+import { compareRoutines, SIGNIFICANCE } from "../score/compare.ts";
+import { type StressSummary, summarise } from "../score/stress.ts";
 import type { RoutinePart } from "../search/routineParts.ts";
 import { shapleyValues } from "../search/shapley.ts";
 import type { TrialBatch } from "../trial/outcome.ts";
@@ -16,7 +18,14 @@ export interface PartWorth extends RoutinePart {
   /** Success rate of the whole routine minus that without this part alone; same trials. */
   readonly leaveOut: RateDifference;
   /** Its fair share of the balls home per run (Shapley): all shares add up to the whole routine less the way in alone. */
-  readonly ballsShare: number;
+  readonly ballsShare: BallsShare;
+}
+
+/** Balls a run, with the 95 % interval (Student's t) of the mean over the runs. */
+export interface BallsShare {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 export interface WorthOptions extends JobOptions {
@@ -54,7 +63,7 @@ export async function partWorths(
   const summaries = variants.map((_, mask) =>
     summarise(batches.flatMap((each) => each.slice(mask, mask + 1))),
   );
-  const worths = shapleyValues(summaries.map((summary) => summary.meanDelivered));
+  const shares = sharesOf(summaries, parts.length);
   const whole = summaries.at(-1);
   if (whole === undefined) return [];
   return parts.map((part, i) => {
@@ -62,7 +71,22 @@ export async function partWorths(
     return {
       ...part,
       leaveOut: compareRoutines(whole, without).successDifference,
-      ballsShare: worths[i] ?? 0,
+      ballsShare: shares[i] ?? { value: 0, low: 0, high: 0 },
     };
+  });
+}
+
+/** Shapley values are sums of what combinations bring: so each run has its own, and their spread says how sure the mean is. */
+function sharesOf(summaries: readonly StressSummary[], parts: number): readonly BallsShare[] {
+  const moments = Array.from({ length: parts }, () => new Moments());
+  const runs = summaries.at(-1)?.trials ?? 0;
+  for (let run = 0; run < runs; run++) {
+    const worths = shapleyValues(summaries.map(({ delivered }) => delivered[run] ?? 0));
+    for (const [i, worth] of worths.entries()) moments[i]?.add(worth);
+  }
+  const quantile = runs < 2 ? 0 : studentQuantile(1 - SIGNIFICANCE / 2, runs - 1);
+  return moments.map(({ mean: value, standardError }) => {
+    const half = quantile * standardError;
+    return { value, low: value - half, high: value + half };
   });
 }

@@ -73,7 +73,8 @@ function shapeChange(id: ChangeId, turn: (shape: RobotShape) => RobotShape | str
   return { id, about: "pusher", apply };
 }
 
-function widened(shape: RobotShape, byMm: number): RobotShape | string {
+/** @returns why not, as a sentence, for a shape that has no such part or where it does not fit */
+export function widened(shape: RobotShape, byMm: number): RobotShape | string {
   switch (shape.kind) {
     case "plate":
       return { ...shape, plateWidthMm: shape.plateWidthMm + byMm };

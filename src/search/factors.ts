@@ -2,12 +2,12 @@ import type { BallKind } from "../model/ball.ts";
 import { checkProject } from "../model/check.ts";
 import type { Program, Step } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
-import type { Drift } from "../model/robot.ts";
-import type { Routine } from "../model/routine.ts";
+import type { Drift, Robot } from "../model/robot.ts";
+import type { Move, Routine } from "../model/routine.ts";
 import { changeTexts } from "../texts/english/change.ts";
 import { compileTrial } from "../trial/compile.ts";
 import { runTrial } from "../trial/run.ts";
-import { withSpeed } from "./changes.ts";
+import { widened, withSpeed } from "./changes.ts";
 
 /** An input that is varied to see what the result depends on. */
 export interface Factor {
@@ -25,7 +25,10 @@ export interface Subject {
   readonly routine: Routine;
 }
 
-/** Ranges: errors from half to one and a half of what is stated, values nobody measured over their stated spread. */
+/**
+ * Ranges: errors from half to one and a half of what is stated, values nobody measured over their stated spread, a pusher as
+ * exactly as it is built by hand. The moves stay as they are.
+ */
 export const FACTORS: readonly Factor[] = [
   driftFactor("turn-error", (drift, f) => ({
     ...drift,
@@ -50,6 +53,18 @@ export const FACTORS: readonly Factor[] = [
     ...drift,
     start: { positionSdMm: f * drift.start.positionSdMm, headingSdRad: f * drift.start.headingSdRad },
   })),
+  robotFactor("pusher-width", (project, u) => {
+    const shape = widened(project.robot.shape, between(u, -10, 10));
+    return typeof shape === "string" ? project.robot : { ...project.robot, shape };
+  }),
+  robotFactor("pusher-friction", ({ robot, spread }, u) => {
+    const frictionCoeff = robot.surface.frictionCoeff * spreadFactor(spread.frictionFrac, u);
+    return { ...robot, surface: { ...robot.surface, frictionCoeff } };
+  }),
+  moveFactor("turning", (move, u) => withSpeed(move, 1, between(u, 0.7, 1))),
+  moveFactor("pushing-on", (move, u) =>
+    move.kind === "toWall" ? { ...move, overrunMm: between(u, 0.5, 1.5) * move.overrunMm } : move,
+  ),
   {
     id: "speed",
     get title() {
@@ -117,6 +132,33 @@ function driftFactor(id: FactorId, turn: (drift: Drift, factor: number) => Drift
       const drift = turn(robot.drift, between(u, 0.5, 1.5));
       return { project: { ...project, robot: { ...robot, drift } }, routine };
     },
+  };
+}
+
+function robotFactor(id: FactorId, turn: (project: Project, u: number) => Robot): Factor {
+  return {
+    id,
+    get title() {
+      return changeTexts.factors[id];
+    },
+    set: ({ project, routine }, u) => ({ project: { ...project, robot: turn(project, u) }, routine }),
+  };
+}
+
+/** Of a list of moves only: what a program drives is made on the way. */
+function moveFactor(id: FactorId, turn: (move: Move, u: number) => Move): Factor {
+  return {
+    id,
+    get title() {
+      return changeTexts.factors[id];
+    },
+    set: ({ project, routine }, u) => ({
+      project,
+      routine:
+        routine.program === undefined
+          ? { ...routine, moves: routine.moves.map((move) => turn(move, u)) }
+          : routine,
+    }),
   };
 }
 

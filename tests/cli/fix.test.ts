@@ -13,7 +13,7 @@ interface FixJson {
     readonly gain: { readonly value: number; readonly low: number; readonly high: number };
   }[];
   readonly leftOut: readonly { readonly reason: string }[];
-  readonly worths: readonly { readonly ballsShare: number }[];
+  readonly worths: readonly { readonly ballsShare: { readonly value: number } }[];
   readonly dependence: { readonly shares: readonly object[] };
 }
 

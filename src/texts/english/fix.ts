@@ -3,6 +3,8 @@ import { topic } from "../language.ts";
 /** What a change brings and costs. */
 export const fixTexts = topic("fix", {
   gain: (value: string, low: string, high: string) => `${value} of 100 runs (${low} to ${high})`,
+  /** "0.65 (0.52 to 0.78)" balls a run. */
+  share: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
   costs: (seconds: number) => `costs ${seconds} s`,
   saves: (seconds: number) => `saves ${seconds} s`,
   unsure: "; too close to call",

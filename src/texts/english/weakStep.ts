@@ -5,7 +5,7 @@ export const weakStepTexts = topic("weakStep", {
   whatToFix: "What to fix",
   fixAbout: "a change is worth trying",
   fixWhy:
-    "Every change is tried on the same placements and the same luck as before; a hatched bar is too close to call.",
+    "Every change is tried on the same placements and the same luck as before; a hatched bar is too close to call. The ranges hold for all changes at once; the figure at the top still flatters a little, since it was picked for being high.",
   tryingChanges: "Trying changes",
   stopTrying: "Stop trying",
   fixHint: "A wider pusher, a slower push, another step between the lanes: what would help most?",
@@ -15,8 +15,7 @@ export const weakStepTexts = topic("weakStep", {
   allInWords: (count: number) => `All ${count} changes in words`,
   notTried: (title: string, why: string) => `${title}: not tried. ${why}`,
   partWorths: "What each part of the routine is worth",
-  partWorth: (part: string, balls: string, runs: string) =>
-    `${part}: ${balls} balls a run; without it ${runs} of 100 runs`,
+  partWorth: (part: string, balls: string, runs: string) => `${part}: ${balls} balls a run; with it ${runs}`,
   allTried: "All changes tried.",
   allHome: "all home",
   orMore: (balls: number) => `${balls} or more`,

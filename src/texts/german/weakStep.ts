@@ -4,7 +4,7 @@ export const weakStepTexts: Catalogue["weakStep"] = {
   whatToFix: "Was zu verbessern ist",
   fixAbout: "sich ein Versuch lohnt",
   fixWhy:
-    "Jede Änderung wird auf denselben Aufstellungen und mit demselben Glück wie vorher probiert; ein schraffierter Balken ist nicht zu unterscheiden.",
+    "Jede Änderung wird auf denselben Aufstellungen und mit demselben Glück wie vorher probiert; ein schraffierter Balken ist nicht zu unterscheiden. Die Bereiche gelten für alle Änderungen zugleich; die Zahl ganz oben schmeichelt trotzdem ein wenig, denn sie steht dort, weil sie hoch ist.",
   tryingChanges: "Änderungen werden probiert",
   stopTrying: "Nicht weiter probieren",
   fixHint:
@@ -15,7 +15,7 @@ export const weakStepTexts: Catalogue["weakStep"] = {
   allInWords: (count) => `Alle ${count} Änderungen in Worten`,
   notTried: (title, why) => `${title}: nicht probiert. ${why}`,
   partWorths: "Was jeder Teil der Routine wert ist",
-  partWorth: (part, balls, runs) => `${part}: ${balls} Bälle je Lauf; ohne ihn ${runs} von 100 Läufen`,
+  partWorth: (part, balls, runs) => `${part}: ${balls} Bälle je Lauf; mit ihm ${runs}`,
   allTried: "Alle Änderungen probiert.",
   allHome: "alle im Ziel",
   orMore: (balls) => `${balls} oder mehr`,

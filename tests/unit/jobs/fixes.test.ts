@@ -33,7 +33,7 @@ const routine = routineOf([
 ]);
 
 describe("what to fix", () => {
-  const options = { seed: 2, trials: 20 };
+  const options = { seed: 2, trials: 12 };
 
   test("is the same however the work is shared out, and what a paired comparison gives", async () => {
     const list = await findFixes(inlineWorkers("first"), project, routine, options);
@@ -47,9 +47,12 @@ describe("what to fix", () => {
     const made = proposed.find(({ id }) => id === "slower")?.made;
     if (!made) throw new Error("slower is always possible");
     const summaryOf = (p: typeof project, r: typeof routine) =>
-      summarise([runBatch(compileTrial(p, r), 2, 0, 20)]);
+      summarise([runBatch(compileTrial(p, r), 2, 0, 12)]);
     const compared = compareRoutines(summaryOf(made.project, made.routine), summaryOf(project, routine));
-    expect(slower?.gain).toEqual(compared.successDifference);
+    // The same difference; a wider range, as all ranges of the list are to hold at once.
+    expect(slower?.gain.value).toBe(compared.successDifference.value);
+    expect(slower?.gain.low).toBeLessThan(compared.successDifference.low);
+    expect(slower?.gain.high).toBeGreaterThan(compared.successDifference.high);
     expect(slower?.costsS).toBeGreaterThan(0);
   });
 
@@ -78,7 +81,7 @@ describe("what to fix", () => {
     const list = await findFixes(workers, project, routine, { ...options, signal: controller.signal });
     expect(list.status).toBe("stopped");
     expect(list.fixes).toHaveLength(2);
-    expect(list.successRate?.trials).toBe(20);
+    expect(list.successRate?.trials).toBe(12);
     expect(list.dependence).toBeNull();
   });
 });
@@ -92,8 +95,28 @@ describe("what each part is worth", () => {
     const meanOf = (r: typeof routine): number =>
       summarise([runBatch(compileTrial(project, r), 2, 0, 40)]).meanDelivered;
     expect(meanOf(hooks)).toBeGreaterThan(0.5);
-    const total = worths.reduce((sum, { ballsShare }) => sum + ballsShare, 0);
+    const total = worths.reduce((sum, { ballsShare }) => sum + ballsShare.value, 0);
     expect(total).toBeCloseTo(meanOf(hooks) - meanOf(way), 9);
+    // Two parts: half of what the part adds to the way in, and half of what it adds to the other one.
+    const task = { kind: "parts", most: 2 } as const;
+    const { variants } = await inlineWorkers().run(project, hooks, task);
+    const [one, two] = worths;
+    const lastOf = (part: typeof one) => hooks.moves.slice((part?.to ?? 0) - 3, part?.to);
+    const onlyOf = (part: typeof one) => {
+      const [only, ...more] = variants.filter(({ moves }) => {
+        const ended = JSON.stringify(moves).includes(JSON.stringify(lastOf(part)).slice(1, -1));
+        return ended && moves.length < hooks.moves.length - 3;
+      });
+      expect([only === undefined, more]).toEqual([false, []]);
+      return only ?? routine;
+    };
+    const alone = meanOf(onlyOf(one)) - meanOf(way);
+    const added = meanOf(hooks) - meanOf(onlyOf(two));
+    expect(one?.ballsShare.value).toBeCloseTo((alone + added) / 2, 9);
+    const rateOf = (r: typeof routine): number =>
+      summarise([runBatch(compileTrial(project, r), 2, 0, 40)]).successRate.value;
+    expect(one?.leaveOut.value).toBeCloseTo(rateOf(hooks) - rateOf(onlyOf(two)), 12);
+    expect(two?.leaveOut.value).toBeCloseTo(rateOf(hooks) - rateOf(onlyOf(one)), 12);
   });
 
   test("is nothing to say of a routine that cannot be cut", async () => {
@@ -109,4 +132,12 @@ test("what the result depends on: all factors screened, the strongest split", as
   const sizes = screened.map(({ effect }) => effect.meanSize);
   expect(sizes).toEqual([...sizes].sort((a, b) => b - a));
   expect(shares.map(({ id }) => id)).toEqual(screened.slice(0, 2).map(({ id }) => id));
+  // Something of each: robot, drift, balls and routine.
+  const ids = screened.map(({ id }) => id);
+  for (const id of ["pusher-width", "turn-error", "rolling", "turning"]) expect(ids).toContain(id);
+  for (const { share } of shares) {
+    for (const { value, low, high } of [share.first, share.total]) {
+      expect([value, low, high].every((each) => each >= 0 && each <= 1)).toBe(true);
+    }
+  }
 });

@@ -1,10 +1,15 @@
 import { expect, test } from "vitest";
-import { costWords, fixWords, gainWords, partTitle } from "../../../src/report/fixWords.ts";
+import { costWords, fixWords, gainWords, partTitle, shareWords } from "../../../src/report/fixWords.ts";
 
 test("gains have signs, and ranges are rounded outward", () => {
   expect(gainWords({ value: 0.062, low: 0.041, high: 0.079 })).toBe("+6 of 100 runs (+4 to +8)");
   expect(gainWords({ value: -0.031, low: -0.052, high: 0.004 })).toBe("−3 of 100 runs (−6 to +1)");
   expect(gainWords({ value: -0.001, low: -0.001, high: 0 })).toBe("0 of 100 runs (−1 to 0)");
+});
+
+test("what a part is worth has its range, rounded outward", () => {
+  expect(shareWords({ value: 0.654, low: 0.518, high: 0.781 })).toBe("0.65 (0.51 to 0.79)");
+  expect(shareWords({ value: -0.002, low: -0.052, high: 0.048 })).toBe("0.00 (−0.06 to 0.05)");
 });
 
 test("a fix is one line", () => {
