@@ -4,7 +4,7 @@ import { topic } from "../language.ts";
 export const compareTexts = topic("compare", {
   title: "Compare it",
   about: "this says which is better",
-  why: "Both run on the same placements with the same luck, so only the runs count in which one brings every ball home and the other does not. The verdict at the end is an exact test: equal ones are told apart in at most 5 of 100 comparisons. What is said on the way has a stricter test, which stays true however often you look.",
+  why: "Both run on the same placements with the same luck, so only the runs count in which one brings every ball home and the other does not. The verdict at the end is an exact test, twice as strict each time you go on: equal ones are told apart in at most 5 of 100 comparisons, however often that is. What is said on the way has a stricter test, which stays true however often you look.",
   with: "With",
   choose: "choose what",
   anotherRoutine: "another routine, here",

@@ -3,7 +3,7 @@ import type { Catalogue } from "../catalogue.ts";
 export const compareTexts: Catalogue["compare"] = {
   title: "Vergleichen",
   about: "das sagt, was besser ist",
-  why: "Beide laufen auf denselben Aufstellungen mit demselben Glück; es zählen also nur die Läufe, in denen die eine alle Bälle ins Ziel bringt und die andere nicht. Das Urteil am Ende ist ein exakter Test: Gleiche werden in höchstens 5 von 100 Vergleichen unterschieden. Was unterwegs gesagt wird, hat einen strengeren Test, der gilt, so oft ihr auch hinseht.",
+  why: "Beide laufen auf denselben Aufstellungen mit demselben Glück; es zählen also nur die Läufe, in denen die eine alle Bälle ins Ziel bringt und die andere nicht. Das Urteil am Ende ist ein exakter Test, doppelt so streng, sooft ihr weitermacht: Gleiche werden in höchstens 5 von 100 Vergleichen unterschieden, wie oft das auch ist. Was unterwegs gesagt wird, hat einen strengeren Test, der gilt, so oft ihr auch hinseht.",
   with: "Womit",
   choose: "wählt, womit",
   anotherRoutine: "eine andere Routine, hier",

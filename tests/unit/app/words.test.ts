@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { compareWords } from "../../../src/app/words/compareWords.ts";
+import { betterAfter, compareWords } from "../../../src/app/words/compareWords.ts";
 import { eventWords, placeWords } from "../../../src/app/words/eventWords.ts";
 import { guideWords, type Standing } from "../../../src/app/words/guideWords.ts";
 import { moveWords } from "../../../src/app/words/moveWords.ts";
 import { verdictWords } from "../../../src/app/words/runWords.ts";
 import type { Move } from "../../../src/model/routine.ts";
+import { RandomStream } from "../../../src/num/stream.ts";
 import { pairVerdict } from "../../../src/search/pairVerdict.ts";
 import type { TrialOutcome } from "../../../src/trial/outcome.ts";
 import type { RunEventKind } from "../../../src/trial/recording.ts";
@@ -154,6 +155,35 @@ describe("a comparison in words", () => {
     expect(compareWords(verdictOf(0, 60, 20, 20), false).at(-1)).toBe(
       "Settled, however often you look: the other is better.",
     );
+  });
+
+  it("asks more of the exact test each time somebody goes on, so that equals are told apart in 5 of 100 at most", () => {
+    // 2/128 = 0.016 is enough at first (2.5 %), not after going on (1.25 %).
+    const verdict = verdictOf(7, 0, 50, 43);
+    expect([1, 2].map((asked) => betterAfter(verdict, asked))).toEqual(["first", "alike"]);
+    expect(betterAfter(verdictOf(0, 40, 5, 5), 5)).toBe("second");
+    // 6 to 0, 0.031: not enough for one who may go on.
+    expect(compareWords(verdictOf(6, 0, 50, 44), true).join(" ")).toMatch(/Too close to call/);
+    const stream = new RandomStream().open(8, 0, 0);
+    let alarms = 0;
+    let careless = 0;
+    for (let experiment = 0; experiment < 200; experiment++) {
+      let [first, second] = [0, 0];
+      let [isAlarm, isCareless] = [false, false];
+      for (let asked = 1; asked <= 5; asked++) {
+        for (let differing = 0; differing < 50; differing++) {
+          if (stream.uniform() < 0.5) first++;
+          else second++;
+        }
+        const verdict = verdictOf(first, second, 0, 0);
+        isAlarm ||= betterAfter(verdict, asked) !== "alike";
+        isCareless ||= verdict.comparison.better !== "alike";
+      }
+      if (isAlarm) alarms++;
+      if (isCareless) careless++;
+    }
+    expect(alarms / 200).toBeLessThanOrEqual(0.05);
+    expect(careless / 200).toBeGreaterThan(0.08);
   });
 
   it("says how many more runs would settle a difference that is not told yet", () => {
