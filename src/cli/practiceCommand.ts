@@ -35,7 +35,7 @@ const FIT_RUNS = 60;
 export function practiceCommand(input: PracticeInput): number {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   return input.results === null
     ? propose(input, parsed.value.project, found.value)

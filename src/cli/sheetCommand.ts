@@ -41,7 +41,7 @@ export async function sheetCommand(input: SheetInput): Promise<number> {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, json);
   const { project, record } = parsed.value;
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, json);
   const routine = found.value;
   const taken = newFileIssues(out);

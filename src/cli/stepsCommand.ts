@@ -28,7 +28,7 @@ export interface StepsInput {
 export function stepsCommand(input: StepsInput): number {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const { project } = parsed.value;
   const sheet = stepSheet(project, found.value);

@@ -29,7 +29,7 @@ export async function stressCommand(input: StressInput): Promise<number> {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
   const { project } = parsed.value;
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const routine = found.value;
   const { seed, trials, workers } = input;

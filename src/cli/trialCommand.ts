@@ -23,7 +23,7 @@ export interface TrialInput {
 export function trialCommand(input: TrialInput): number {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const { project } = parsed.value;
   const laid = input.at === null ? ({ ok: true, value: project } as const) : projectAt(project, input.at);

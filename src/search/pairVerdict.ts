@@ -1,5 +1,8 @@
+import { mcnemarExact } from "../num/mcnemar.ts";
 import { type Comparison, compareRoutines, type PairedTrials, SIGNIFICANCE } from "../score/compare.ts";
 import { Wager } from "./wager.ts";
+
+const RUNS_TOLD = 5;
 
 /** Normal quantiles: 5 % two-sided, and the chance of 90 % that so many trials do settle it. */
 const Z_ERROR = 1.959964;
@@ -13,6 +16,9 @@ export interface PairVerdict {
   readonly evidenceSecond: number;
   /** Said in at most 5 of 100 comparisons of equals, however often one looks and whenever one stops. */
   readonly settled: "first" | "second" | null;
+  /** The first few runs that only the first (the second) brought all home: to be played. */
+  readonly onlyFirstRuns: readonly number[];
+  readonly onlySecondRuns: readonly number[];
   /** Trials that would still be needed if the difference seen is the true one; null where none has been seen. */
   readonly moreTrials: number | null;
 }
@@ -24,6 +30,8 @@ export function pairVerdict(first: PairedTrials, second: PairedTrials): PairVerd
   const ofSecond = new Map(second.indices.map((index, i) => [index, second.delivered[i] ?? 0]));
   const forFirst = new Wager();
   const forSecond = new Wager();
+  const onlyFirstRuns: number[] = [];
+  const onlySecondRuns: number[] = [];
   for (const [i, index] of first.indices.entries()) {
     const other = ofSecond.get(index);
     if (other === undefined) continue;
@@ -31,11 +39,16 @@ export function pairVerdict(first: PairedTrials, second: PairedTrials): PairVerd
     if (difference === 0) continue;
     forFirst.add(difference);
     forSecond.add(-difference);
+    const runs = difference > 0 ? onlyFirstRuns : onlySecondRuns;
+    if (runs.length < RUNS_TOLD) runs.push(index);
   }
   const evidenceFirst = forFirst.evidence;
   const evidenceSecond = forSecond.evidence;
   const settled = settledBy(evidenceFirst, evidenceSecond);
-  return { comparison, evidenceFirst, evidenceSecond, settled, moreTrials: moreTrials(comparison) };
+  return {
+    ...{ comparison, evidenceFirst, evidenceSecond, settled, onlyFirstRuns, onlySecondRuns },
+    moreTrials: moreTrials(comparison),
+  };
 }
 
 /** Half of the error for either side (Ville; wager.ts). */
@@ -46,7 +59,8 @@ function settledBy(evidenceFirst: number, evidenceSecond: number): PairVerdict["
 
 /**
  * Trials for McNemar's test to find the difference seen with 90 % chance, less those there are:
- * N = (z_error·√p + z_power·√(p − d²))² / d², p the share of trials that differ, d the difference.
+ * N = (z_error·√p + z_power·√(p − d²))² / d², p the share of trials that differ, d the difference. After a handful of trials
+ * that is fewer than the exact test can be content with at all (six that differ, all one way): then as many as it needs.
  *
  * Source: Connor, Biometrics 43 (1987) 207–211; from memory.
  */
@@ -55,5 +69,10 @@ export function moreTrials({ onlyFirst, onlySecond, trials }: Comparison): numbe
   const differing = (onlyFirst + onlySecond) / trials;
   const d = (onlyFirst - onlySecond) / trials;
   const root = Z_ERROR * Math.sqrt(differing) + Z_POWER * Math.sqrt(Math.max(0, differing - d * d));
-  return Math.max(0, Math.ceil((root * root) / (d * d)) - trials);
+  let needed = Math.max(trials, Math.ceil((root * root) / (d * d)));
+  const isContent = (): boolean =>
+    mcnemarExact(Math.floor((needed * onlyFirst) / trials), Math.floor((needed * onlySecond) / trials)) <
+    SIGNIFICANCE;
+  while (!isContent()) needed = Math.ceil(1.05 * needed);
+  return needed - trials;
 }

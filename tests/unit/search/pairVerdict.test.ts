@@ -70,6 +70,10 @@ describe("two routines on the same trials", () => {
     expect(verdict.moreTrials).toBeGreaterThan(1190);
     expect(verdict.moreTrials).toBeLessThan(1225);
     expect(pair(90, 0, 10).moreTrials).toBe(0);
+    // Five that differ, all one way, settle nothing (p = 1/16); six would (p = 1/32): 16 of these more trials at least.
+    expect(pair(5, 0, 75).comparison.better).toBe("alike");
+    expect(pair(5, 0, 75).moreTrials).toBeGreaterThanOrEqual(16);
+    expect(pair(5, 0, 0).moreTrials).toBeGreaterThanOrEqual(1);
     expect(pair(5, 5, 10).moreTrials).toBeNull();
     expect(pair(0, 0, 0).moreTrials).toBeNull();
   });
@@ -77,6 +81,7 @@ describe("two routines on the same trials", () => {
   it("count only trials that both have run", () => {
     const verdict = pairVerdict(trialsOf([1, 1, 0, 1]), trialsOf([1, 0]));
     expect(verdict.comparison).toMatchObject({ trials: 2, both: 1, onlyFirst: 1 });
+    expect([verdict.onlyFirstRuns, verdict.onlySecondRuns]).toEqual([[1], []]);
     expect(verdict.evidenceFirst).toBeGreaterThan(1);
     expect(verdict.evidenceSecond).toBe(1);
   });
