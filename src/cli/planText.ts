@@ -5,6 +5,7 @@ import { givenUpWords, sensingWords } from "../report/raceWords.ts";
 import { byMoves, byTime, type Entrant } from "../search/entrant.ts";
 import type { Race } from "../search/race.ts";
 import type { Standing } from "../search/standing.ts";
+import { projectWord } from "./findRoutine.ts";
 import type { PlanInput } from "./planCommand.ts";
 import type { PlanResult } from "./planJson.ts";
 import { tableText } from "./table.ts";
@@ -14,7 +15,8 @@ export const PLAN_ROWS = 20;
 /** Rows of a trade-off, its best end. */
 const FRONT_ROWS = 6;
 
-export function planText(project: Project, { seed, trials, seconds }: PlanInput, result: PlanResult): string {
+export function planText(project: Project, input: PlanInput, result: PlanResult): string {
+  const { seed, trials, seconds } = input;
   const { race, standings, isStopped } = result;
   const stopped = isStopped ? "Stopped early; this is what was known by then.\n" : "";
   if (standings.length === 0) return `${stopped}No routine was tested.`;
@@ -52,7 +54,7 @@ export function planText(project: Project, { seed, trials, seconds }: PlanInput,
     ...frontText("Less time for fewer successes", race.front(byTime), race),
     ...frontText("Fewer moves for fewer successes", race.front(byMoves), race),
     ...sensingText(result),
-    ...bestText(result),
+    ...bestText(result, input),
   ].join("\n");
 }
 
@@ -79,7 +81,8 @@ function rowOf(
 
 function droppedText({ race, standings }: PlanResult): readonly string[] {
   const failed = race.entrants.filter(({ status }) => status === "failed");
-  const starred = standings.slice(0, PLAN_ROWS).some(({ isFresh }) => !isFresh);
+  const fronts = [byTime, byMoves].flatMap((cost) => race.front(cost).slice(-FRONT_ROWS));
+  const starred = [...standings.slice(0, PLAN_ROWS), ...fronts].some(({ isFresh }) => !isFresh);
   return [
     ...(starred ? ["* from the runs that also did the choosing; the others are from fresh ones."] : []),
     ...givenUpWords(race),
@@ -112,7 +115,7 @@ function frontText(title: string, front: readonly Entrant[], race: Race): readon
   const { objective, project } = race.settings;
   const rows = front
     .slice(-FRONT_ROWS)
-    .flatMap(({ id, durationS, moves, figures }) =>
+    .flatMap(({ id, durationS, moves, figures, isFresh }) =>
       figures === null
         ? []
         : [
@@ -121,7 +124,7 @@ function frontText(title: string, front: readonly Entrant[], race: Race): readon
               `${moves} moves`,
               figureWords(objective, figures.figure, project),
               figureRangeWords(objective, figures.figure, project),
-              id,
+              `${id}${isFresh ? "" : "*"}`,
             ],
           ],
     );
@@ -133,7 +136,7 @@ function sensingText({ race }: PlanResult): readonly string[] {
   return words === null ? [] : ["", words];
 }
 
-function bestText({ race, standings }: PlanResult): readonly string[] {
+function bestText({ race, standings }: PlanResult, input: PlanInput): readonly string[] {
   const { winner } = race;
   const standing = standings.find(({ entrant }) => entrant === winner) ?? standings[0];
   if (!standing) return [];
@@ -148,5 +151,11 @@ function bestText({ race, standings }: PlanResult): readonly string[] {
     objective.id === "every-ball"
       ? `${title[0]?.toUpperCase()}${title.slice(1)} ${said}.`
       : `On average ${said}.`,
+    // Other aims may end a run earlier: the same runs, counted otherwise.
+    ...(objective.id === "every-ball" && standing.isFresh
+      ? [
+          `The same runs again: wedgeward stress${projectWord(input.project)} --routine ${id} --trials ${standing.summary.trials} --seed ${input.seed}`,
+        ]
+      : []),
   ];
 }

@@ -4,9 +4,10 @@ import { findWeakness, SURE_SDS, type Weakness } from "../jobs/weakness.ts";
 import { linesOf } from "../model/program.ts";
 import type { Project } from "../model/project.ts";
 import type { Routine } from "../model/routine.ts";
+import { countWords } from "../report/lengthWords.ts";
 import { rangeWords, rateWords } from "../report/rateWords.ts";
 import { budgetWords, lossCountWords, placementText, stopWords, sureWords } from "../report/weakWords.ts";
-import { routineIn } from "./findRoutine.ts";
+import { projectWord, routineIn } from "./findRoutine.ts";
 import { interruptSignal, STOPPED } from "./interrupt.ts";
 import { FINE, print, printJson, reject } from "./output.ts";
 import { commandProgress } from "./progress.ts";
@@ -25,7 +26,7 @@ export async function weakCommand(input: StressInput): Promise<number> {
   const parsed = loadProjectFile(input.project);
   if (!parsed.ok) return reject(input.project ?? "the default project", parsed.issues, input.json);
   const { project } = parsed.value;
-  const found = routineIn(parsed.value, input.routine);
+  const found = routineIn(parsed.value, input.routine, input.project);
   if (!found.ok) return reject("the command line", found.issues, input.json);
   const routine = found.value;
   const { seed, trials, workers } = input;
@@ -83,9 +84,10 @@ function weakText(project: Project, routine: Routine, input: StressInput, weakne
   ].join("\n");
 }
 
-function failingsText(routine: Routine, { seed }: StressInput, failings: Failings | null): readonly string[] {
+function failingsText(routine: Routine, input: StressInput, failings: Failings | null): readonly string[] {
   if (failings === null) return ["No trial was finished."];
   const { trials, balls, delivered, losses, time, stop } = failings;
+  const { seed } = input;
   const lost = trials * balls - delivered;
   const rows = losses.slice(0, LOSS_ROWS).map((loss) => {
     const example = loss.examples[0];
@@ -96,6 +98,8 @@ function failingsText(routine: Routine, { seed }: StressInput, failings: Failing
     return [
       lossCountWords(loss, routine.program ? linesOf(routine.program) : routine.moves),
       String(loss.balls),
+      rateWords(loss.runs),
+      rangeWords(loss.runs),
       play,
     ];
   });
@@ -104,8 +108,12 @@ function failingsText(routine: Routine, { seed }: StressInput, failings: Failing
   return [
     `${lost} of ${trials * balls} balls lost in ${trials} trials, seed ${seed}`,
     "",
-    tableText([["why and where", "balls", "for example"], ...rows], [false, true, false]),
+    tableText(
+      [["why and where", "balls", "in", "", "for example"], ...rows],
+      [false, true, false, false, false],
+    ),
     ...more,
+    ...playText(input, losses[0]?.examples[0]?.index),
     "",
     tableText(
       [
@@ -120,6 +128,12 @@ function failingsText(routine: Routine, { seed }: StressInput, failings: Failing
     `Of 100 runs; all true shares lie within ±${(100 * time.bandFrac).toFixed(0)} at once (likely).`,
     stopWords(stop, routine.moves.length),
   ];
+}
+
+function playText({ project, routine, seed }: StressInput, index: number | undefined): readonly string[] {
+  if (index === undefined) return [];
+  const command = `wedgeward trial${projectWord(project)} --routine ${routine} --seed ${seed} --index ${index}`;
+  return [`Run ${index} again: ${command}`];
 }
 
 function timeRows({ time }: Failings): readonly (readonly string[])[] {
@@ -147,7 +161,7 @@ function coverageText({ coverage, blindSpots, sure, budget }: Weakness): readonl
     ...(coverage !== null && spots.length === 0 ? ["  none"] : spots),
     ...(sure === null
       ? []
-      : ["", `With every error up to ${SURE_SDS} of its standard deviations. ${sureWords(sure)}`]),
+      : ["", `With every error within ${countWords(SURE_SDS, "standard deviation")}. ${sureWords(sure)}`]),
     ...(budget === null ? [] : [budgetWords(budget)]),
   ];
 }
@@ -166,15 +180,14 @@ function placementsText(
     rangeWords(each.successRate),
   ]);
   const first = placements[0];
-  const file = project === null ? "" : `${project} `;
   const play =
     first === undefined
       ? []
       : [
-          `Play one: wedgeward trial ${file}--routine ${routine} --at ${placementText(first.placement)} --seed ${first.seed} --index 0${how}`,
+          `Play one: wedgeward trial${projectWord(project)} --routine ${routine} --at ${placementText(first.placement)} --seed ${first.seed} --index 0${how}`,
         ];
   return [
-    `${title}, scored on fresh seeds:`,
+    `${title}, scored on fresh seeds; the ranges hold for all of them at once:`,
     tableText(
       [["balls at x,y:x,y mm", "home without drift", "all home with drift", ""], ...rows],
       [false, true, false, false],

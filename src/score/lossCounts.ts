@@ -1,3 +1,4 @@
+import { type Rate, wilson } from "../num/interval.ts";
 import type { FateBatch } from "../trial/fates.ts";
 import { LOSS_REASONS, type LossReason } from "../trial/outcome.ts";
 
@@ -15,6 +16,8 @@ export interface LossCount {
   /** Index of the move to blame (see trial/fates); as many as there are moves: after the last one; null: never touched. */
   readonly move: number | null;
   readonly balls: number;
+  /** Share of runs that lose at least one ball so: balls of one run are often lost together, so an interval of balls would be too short. */
+  readonly runs: Rate;
   /** Share of all lost balls. */
   readonly shareFrac: number;
   /** The first few of them, in the order of the trials. */
@@ -28,7 +31,14 @@ const EXAMPLES = 5;
 export function lossesByMove(fates: FateBatch): readonly LossCount[] {
   const found = new Map<
     string,
-    { reason: LossReason; move: number | null; balls: number; examples: LossExample[] }
+    {
+      reason: LossReason;
+      move: number | null;
+      balls: number;
+      runs: number;
+      last: number;
+      examples: LossExample[];
+    }
   >();
   let lost = 0;
   for (const [at, code] of fates.loss.entries()) {
@@ -38,8 +48,11 @@ export function lossesByMove(fates: FateBatch): readonly LossCount[] {
     const moveIndex = fates.lossMove[at] ?? -1;
     const move = moveIndex < 0 ? null : moveIndex;
     const key = `${reason} ${move}`;
-    const entry = found.get(key) ?? { reason, move, balls: 0, examples: [] };
+    const entry = found.get(key) ?? { reason, move, balls: 0, runs: 0, last: -1, examples: [] };
     entry.balls++;
+    const run = Math.floor(at / fates.balls);
+    if (run !== entry.last) entry.runs++;
+    entry.last = run;
     if (entry.examples.length < EXAMPLES) entry.examples.push(exampleOf(fates, at));
     found.set(key, entry);
   }
@@ -50,7 +63,11 @@ export function lossesByMove(fates: FateBatch): readonly LossCount[] {
         (a.move ?? -1) - (b.move ?? -1) ||
         LOSS_REASONS.indexOf(a.reason) - LOSS_REASONS.indexOf(b.reason),
     )
-    .map((entry) => ({ ...entry, shareFrac: entry.balls / lost }));
+    .map(({ last: _, runs, ...entry }) => ({
+      ...entry,
+      runs: wilson(runs, fates.to - fates.from),
+      shareFrac: entry.balls / lost,
+    }));
 }
 
 function exampleOf(fates: FateBatch, at: number): LossExample {

@@ -76,6 +76,10 @@ describe("hard placements", () => {
     for (const each of still) {
       expect(each.deliveredStill).toBeLessThan(3);
       expect(each.successRate.trials).toBe(30);
+      // Two searches: each range holds in 97.5 of 100, z² = 5.0239. None of 30: 0 to z²/(30 + z²).
+      if (each.successRate.value === 0) expect(each.successRate.high).toBeCloseTo(5.0239 / 35.0239, 4);
+      // Not the seed of the search: what was chosen for bad luck would keep it.
+      expect(each.seed).not.toBe(3);
       const plan = compileTrial(withoutDrift(withPlacement(project, each.placement)), routine);
       const { delivered } = runTrial(plan, each.seed, 0);
       expect(delivered.filter(Boolean)).toHaveLength(each.deliveredStill);

@@ -22,6 +22,8 @@ test("losses are counted by reason and move, most first, with runs to play", () 
       reason: "never-touched",
       move: null,
       balls: 3,
+      // Two of four runs, by Wilson's formula (z² = 3.8415): (0.5 ± 1.96·√(1/16 + 3.8415/64)/(1 + 3.8415/4)…): 0.150 to 0.850.
+      runs: { value: 0.5, low: expect.closeTo(0.15, 3), high: expect.closeTo(0.85, 3), trials: 4 },
       shareFrac: 3 / 7,
       examples: [
         { index: 12, ball: 0, timeS: null },
@@ -33,6 +35,7 @@ test("losses are counted by reason and move, most first, with runs to play", () 
       reason: "left-pusher",
       move: 3,
       balls: 2,
+      runs: expect.objectContaining({ value: 0.5, trials: 4 }),
       shareFrac: 2 / 7,
       examples: [
         { index: 10, ball: 1, timeS: 7 },
