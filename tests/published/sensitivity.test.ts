@@ -72,6 +72,24 @@ describe("variance-based indices", () => {
     }
   });
 
+  test("have intervals that hold, from as few points as what to fix asks for", () => {
+    // f = Σ c·u: V_i = c²/12, by hand; nothing acts together, so that alone and with others are the same share.
+    const weights = [3, 2, 1];
+    const whole = 9 + 4 + 1;
+    let holds = 0;
+    const seeds = 60;
+    for (let seed = 1; seed <= seeds; seed++) {
+      const design = varianceDesign(3, 32, seed);
+      const values = design.points.map((u) => weights.reduce((sum, c, i) => sum + c * (u[i] ?? 0), 0));
+      for (const [i, { total: share }] of varianceShares(design, values, seed).entries()) {
+        const is = (weights[i] ?? 0) ** 2 / whole;
+        if (share.low <= is && is <= share.high) holds++;
+        expect(share.high - share.low).toBeLessThan(0.9);
+      }
+    }
+    expect(holds / (3 * seeds)).toBeGreaterThan(0.92);
+  });
+
   // Saltelli and Sobol (1995): g = Π (|4u − 2| + a)/(1 + a), V_i = 1/(3(1 + a_i)²), from memory, values recomputed. references.md M4.2.
   test("of the g-function with eight inputs, by a closed quadrature", () => {
     const a = [0, 1, 4.5, 9, 99, 99, 99, 99];

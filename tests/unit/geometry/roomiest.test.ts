@@ -14,6 +14,13 @@ describe("the roomiest circle", () => {
     expect(circle?.radiusMm).toBeLessThanOrEqual(100);
   });
 
+  test("is never larger than it is, also where no point along a side lies where it touches", () => {
+    // 105 mm are cut into 21: the middle of a side lies between two points.
+    const radius = roomiestCircle(box(0, 0, 105, 105))?.radiusMm ?? 0;
+    expect(radius).toBeLessThanOrEqual(52.5);
+    expect(radius).toBeGreaterThan(52.3);
+  });
+
   test("of a triangle is its incircle", () => {
     // Legs 300 and 400, hypotenuse 500: r = (300 + 400 − 500)/2 = 100, centre (100, 100).
     const circle = roomiestCircle([[0, 0, 300, 0, 0, 400]]);

@@ -6,6 +6,7 @@ import { coverageOf } from "../../../src/score/coverage.ts";
 import { type DriftBounds, driftBounds, scaledBounds } from "../../../src/score/driftBounds.ts";
 import { driftBudget } from "../../../src/score/driftBudget.ts";
 import { sureCoverage } from "../../../src/score/sureCoverage.ts";
+import { largestShift } from "../../../src/score/sureFree.ts";
 import { sureTrack } from "../../../src/score/sureTrack.ts";
 import { answered } from "../../support/answered.ts";
 import { shippedProject } from "../../support/projectFiles.ts";
@@ -30,6 +31,13 @@ describe("without drift", () => {
     expect(Math.abs(sure.sureFrac - plain.coverageFrac)).toBeLessThan(plain.errorFrac + 1e-4);
     expect(Math.abs(sure.neverFrac - (1 - plain.coverageFrac))).toBeLessThan(plain.errorFrac + 1e-4);
   });
+});
+
+test("a corner is taken to move by the error of place and by the swing of the heading together", () => {
+  // A corner 100 mm off swings by 100·2·sin(0.05) = 9.996 mm when the heading is 0.1 rad off.
+  const error = { x: [0, 3], y: [0, 0, 4], heading: [0, 0, 0, 0.1], restMm: 0, restRad: 0 };
+  expect(largestShift(error, 100)).toBeGreaterThan(5 + 9.99);
+  expect(largestShift(error, 100)).toBeLessThan(5 + 10.1);
 });
 
 describe("with drift", () => {

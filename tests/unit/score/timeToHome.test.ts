@@ -54,6 +54,13 @@ describe("when to stop", () => {
     expect(whenToStop(swept, [2, 5, 9, 12], 120).best).toMatchObject({ move: 1, timeS: 5, meanHome: 1 });
   });
 
+  test("is not before the move that brings one ball more in a hundred runs, but before one in a thousand", () => {
+    const late = (runs: number) =>
+      fateBatch(1, [{ homeAtS: 15 }, ...Array.from({ length: runs - 1 }, () => ({ homeAtS: 5 }))]);
+    expect(whenToStop(late(100), [10, 20], 120).best?.timeS).toBe(20);
+    expect(whenToStop(late(1000), [10, 20], 120).best?.timeS).toBe(10);
+  });
+
   test("is earlier where seconds are worth something", () => {
     // At 6 s 0.75 balls, at 11 s 1 ball: the 0.25 are worth 5 s at 0.05 balls a second, and not at 0.06.
     expect(whenToStop(fates, [2, 6, 9, 11, 20], 120, 0.04).best?.timeS).toBe(11);

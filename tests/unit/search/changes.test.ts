@@ -6,6 +6,8 @@ import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { proposeChanges } from "../../../src/search/change.ts";
 import { response, usableFactors } from "../../../src/search/factors.ts";
 import { routineParts, strayTouchCount, withParts } from "../../../src/search/routineParts.ts";
+import { compileTrial } from "../../../src/trial/compile.ts";
+import { runBatch } from "../../../src/trial/run.ts";
 import { shippedProject } from "../../support/projectFiles.ts";
 import { routineOf } from "../../support/scene.ts";
 
@@ -43,6 +45,21 @@ describe("what can be changed", () => {
     if (was?.kind !== "drive" || is?.kind !== "drive") throw new Error("it begins with a drive");
     expect(is.speedMmPerS).toBeCloseTo(0.9 * was.speedMmPerS, 12);
     expect(is.distanceMm).toBe(was.distanceMm);
+  });
+
+  test("an error that is halved is halved in all its parts, and no other is", () => {
+    const { drift } = project.robot;
+    const { systematic, random } = drift;
+    const half = {
+      turnScaleMean: systematic.turnScaleMean / 2,
+      turnScaleSd: systematic.turnScaleSd / 2,
+    };
+    expect(madeOf("turn-half")?.project.robot.drift).toEqual({
+      ...drift,
+      systematic: { ...systematic, ...half },
+      random: { ...random, turnSdFrac: random.turnSdFrac / 2, turnSdRad: random.turnSdRad / 2 },
+    });
+    expect(random.turnSdRad * random.turnSdFrac * systematic.turnScaleSd).toBeGreaterThan(0);
   });
 
   test("does not apply to a robot without arms, and says so", () => {
@@ -148,6 +165,11 @@ describe("the response to factors", () => {
     expect(response(project, routine, { ...request, factors: drifts, point: drifts.map(() => 0.5) })).toBe(
       plain,
     );
+    // Without the spread of friction, rolling and bounce, which factors set themselves.
+    const steady = runBatch(compileTrial(project, routine, { spread: false }), 4, 0, 20);
+    expect(plain).toBe(steady.delivered.reduce((sum, count) => sum + count, 0) / 20);
+    const asDrawn = runBatch(compileTrial(project, routine), 4, 0, 20);
+    expect(asDrawn.hashLow).not.toBe(steady.hashLow);
     expect(() => response(project, routine, { ...request, factors: ["luck"], point: [1] })).toThrow(
       RangeError,
     );

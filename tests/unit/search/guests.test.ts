@@ -8,9 +8,14 @@ import { coinProject, runCoins, toss } from "../../support/pretendRace.ts";
 const FIELD = 40;
 /** The field's best are near one another; coins 40 and 41 are guests, better than all of it and worse. */
 const rates = [...Array.from({ length: FIELD }, (_, i) => 0.3 + 0.4 * Math.sqrt(i / FIELD)), 0.95, 0.2];
-const firstIds = Array.from({ length: FIELD }, (_, i) => `coin${i}`);
+const field = Array.from({ length: FIELD }, (_, i) => `coin${i}`);
 
-function race(wantedIds: readonly string[], previewIds: readonly string[], budgetTrials = 5000): Race {
+function race(
+  wantedIds: readonly string[],
+  previewIds: readonly string[],
+  budgetTrials = 5000,
+  firstIds = field,
+): Race {
   const settings = { project: coinProject, objective: EVERY_BALL, seed: 3, mostTrials: 250 };
   const made = new Race({ ...settings, own: [], firstIds, moreIds: [], wantedIds, previewIds, budgetTrials });
   if (wantedIds.length + previewIds.length > 0) made.guests = new Guests(made);
@@ -52,6 +57,19 @@ describe("guests of a race", () => {
       expect(asked?.freshScores).toHaveLength(250);
     },
   );
+
+  it("run the very trials of those who take part", () => {
+    const visited = race(["coin40"], []);
+    const inside = race([], [], 5000, [...field, "coin40"]);
+    for (const each of [visited, inside]) runCoins(each, rates);
+    const [guest, twin] = [visited.listed, inside.entrants].map((all) =>
+      all.find(({ id }) => id === "coin40"),
+    );
+    expect(guest?.trials).toBeGreaterThan(20);
+    const most = Math.min(guest?.trials ?? 0, twin?.trials ?? 0);
+    expect([...(guest?.scores ?? [])].slice(0, most)).toEqual([...(twin?.scores ?? [])].slice(0, most));
+    expect(guest?.freshScores).toEqual(twin?.freshScores);
+  });
 
   it("are shown first, the very first by itself, until the race knows more", () => {
     const visited = race([], ["coin40", "coin41"]);

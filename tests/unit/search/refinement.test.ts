@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { RoutineMaker } from "../../../src/plan/maker.ts";
 import { recipeOf } from "../../../src/plan/recipe.ts";
 import { LeaderRefining } from "../../../src/search/leaderRefining.ts";
+import { searchSeed } from "../../../src/search/looks.ts";
 import { EVERY_BALL } from "../../../src/search/objective.ts";
 import { Race } from "../../../src/search/race.ts";
 import { refine } from "../../../src/search/refinement.ts";
@@ -58,12 +59,14 @@ describe("refinement", () => {
     const settings = { project, objective: EVERY_BALL, seed: 3, mostTrials: 400, own: [], moreIds: [] };
     const race = new Race({ ...settings, firstIds: [START, "loop-long-v100"] });
     const numbers = new Map<string, number>();
+    const seeds = { refining: new Set<number>(), others: new Set<number>() };
     const work = race.run();
     for (let step = work.next(); !step.done; ) {
       step = work.next(
         step.value.map((piece) => {
           if (piece.kind === "make") return { kind: "made", routines: piece.ids.map((id) => maker.make(id)) };
           if (piece.kind === "refiner") return { kind: "refiner", Refining: LeaderRefining };
+          seeds[race.stage === "refining" ? "refining" : "others"].add(piece.seed);
           const { id } = piece.routine;
           const number = numbers.get(id) ?? numbers.size;
           numbers.set(id, number);
@@ -75,6 +78,11 @@ describe("refinement", () => {
         }),
       );
     }
+    // Trials that chose where to look next have no say in the race: those who join prove themselves on others. The joiners enter
+    // while it still refines.
+    const joint = [...seeds.refining].filter((seed) => seeds.others.has(seed));
+    expect(joint).toEqual([searchSeed(3, 0)]);
+    expect(seeds.refining).toContain(searchSeed(3, 1));
     expect(race.refiningTrials).toBeGreaterThan(1000);
     expect(race.entrants.length).toBeGreaterThan(4);
     expect(race.winner?.id).not.toBe(START);
