@@ -129,18 +129,6 @@ export class Workbench {
     this.#choose(id);
   }
 
-  /** Chooses a routine that the list need not hold: then it is made first, and the ranking starts over. */
-  seek(id: string): void {
-    if (this.#find(id)) {
-      this.choose(id);
-      return;
-    }
-    const { before } = this.ranking;
-    this.#wanted = { routine: id, seed: this.runs.seed, run: this.runs.index, timeS: 0 };
-    this.#rank();
-    this.ranking.before = before;
-  }
-
   /** Goes to a run of the chosen routine, at a second of it. */
   watch(index: number, timeS: number): void {
     this.step = "watch";

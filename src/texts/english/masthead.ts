@@ -15,7 +15,7 @@ export const mastheadTexts = topic("masthead", {
   help: "Help",
   keys: "Keys",
   cannotChange:
-    "The language stays as it is: this browser does not keep the project just now. Save it as a file first.",
+    "The language stays: this browser does not keep the project. Save it as a file first.",
   theme: "Theme",
   themes: {
     auto: "Theme: auto",
