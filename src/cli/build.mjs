@@ -140,14 +140,29 @@ async function keyedBundle({ name, sources, entries, options }) {
     },
   });
   mkdirSync(join(dist, name), { recursive: true });
-  swap(fresh, place);
+  if (force) swap(fresh, place);
+  else settle(fresh, place);
   removeOld(join(dist, name), place);
   removeOld(join(dist, "tmp"));
   return place;
 }
 
 /**
- * Puts a finished build in its place. A directory cannot be renamed onto a full one, so what is there is moved away
+ * Puts a finished build in its place, unless another process has put the same there meanwhile: something may be loading from that.
+ * @param {string} fresh
+ * @param {string} place named after what it was built from
+ */
+function settle(fresh, place) {
+  try {
+    renameSync(fresh, place);
+  } catch (fault) {
+    if (!existsSync(place)) throw fault;
+    rmSync(fresh, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Puts a finished build in the place of another. A directory cannot be renamed onto a full one, so what is there is moved away
  * first; another process may do the same at the same moment, hence the second try.
  * @param {string} fresh
  * @param {string} place

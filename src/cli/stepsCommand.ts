@@ -72,7 +72,8 @@ function wheelLines({ gain, durationS }: StepSheet): readonly string[] {
   return [
     `${time} Both wheels turn ${gain.wheelDegPerMm.toFixed(3)}° for a millimetre; ${gain.wheelDegPerTurnDeg.toFixed(3)}° each for a degree of turn`,
     `(effective gauge ${gain.effectiveGaugeMm.toFixed(1)} mm). The wheel degrees make up for the mean drift in the project: once the robot`,
-    "drives with them, set the means of its systematic drift to 0. Numbers are rounded for reading here; --as csv and the other forms have every digit.",
+    "drives with them, set the means of its systematic drift to 0.",
+    "Numbers are rounded for reading here; --as csv and the other forms have every digit.",
   ];
 }
 
