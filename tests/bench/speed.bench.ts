@@ -21,8 +21,6 @@ import { Side, type SideTrial, serveSide } from "./side.ts";
 
 const SEED = 1;
 const ROUNDS = 7;
-/** Three trials of each routine, if there are ten. */
-const TRIALS = 30;
 const COLD_TRIALS = 1000;
 const COLD_ROUNDS = 5;
 
@@ -33,8 +31,10 @@ const GAMES = {
 type Game = keyof typeof GAMES;
 const GAME_NAMES: readonly Game[] = ["patterns", "pushes"];
 
-/** The engine runs each round's trials this often, so that both sides take about as long. */
-const REPEATS: Record<Game, number> = { patterns: 40, pushes: 120 };
+/** Trials of a round: three of each routine, if there are ten; of the one that pushes enough to tell whether the means agree. */
+const TRIALS: Record<Game, number> = { patterns: 30, pushes: 150 };
+/** The engine runs each round's trials this often, so that it, too, is timed for a second. */
+const REPEATS = 40;
 
 const SIDES: Record<string, () => SideTrial> = {
   "engine patterns": () => engineTrial(plansOf("patterns")),
@@ -77,21 +77,24 @@ if (process.send !== undefined && side !== undefined) serveSide(side());
 /** What one side showed, round by round. */
 class Shown {
   readonly process: Side;
+  readonly trials: number;
   readonly repeats: number;
   readonly rates: number[] = [];
   readonly delivered: number[] = [];
 
-  constructor(file: string, name: string, repeats: number) {
+  constructor(file: string, name: string, trials: number, repeats: number) {
     this.process = new Side(file, name);
+    this.trials = trials;
     this.repeats = repeats;
   }
 
   /** @param round negative: to warm up */
   async play(round: number): Promise<void> {
-    const from = round < 0 ? 0 : round * TRIALS;
-    const { cpuS, delivered } = await this.process.ask({ from, to: from + TRIALS, repeats: this.repeats });
+    const { trials, repeats } = this;
+    const from = round < 0 ? 0 : round * trials;
+    const { cpuS, delivered } = await this.process.ask({ from, to: from + trials, repeats });
     if (round < 0) return;
-    this.rates.push((TRIALS * this.repeats) / cpuS);
+    this.rates.push((trials * repeats) / cpuS);
     this.delivered.push(...delivered);
   }
 }
@@ -100,10 +103,10 @@ export async function bench(): Promise<readonly BenchRow[]> {
   const file = fileURLToPath(import.meta.url);
   const games = GAME_NAMES.map((game) => ({
     game,
-    engine: new Shown(file, `engine ${game}`, REPEATS[game]),
-    planck: new Shown(file, `planck ${game}`, 1),
+    engine: new Shown(file, `engine ${game}`, TRIALS[game], REPEATS),
+    planck: new Shown(file, `planck ${game}`, TRIALS[game], 1),
   }));
-  const whole = new Shown(file, "whole", REPEATS.patterns);
+  const whole = new Shown(file, "whole", TRIALS.patterns, REPEATS);
   const all = [...games.flatMap(({ engine, planck }) => [engine, planck]), whole];
   for (let round = -1; round < ROUNDS; round++) for (const shown of all) await shown.play(round);
   for (const { process } of all) process.close();
