@@ -206,8 +206,11 @@ function bestOf(candidates: readonly Candidate[]): Candidate | null {
   if (first === null || first.isFresh) return first;
   const rated = candidates.filter(({ figure, isGivenUp }) => figure !== null && !isGivenUp);
   const most = rated.reduce((trials, each) => Math.max(trials, each.trials), 0);
-  const low = ({ figure }: Candidate): number => figure?.low ?? 0;
-  return rated
-    .filter(({ trials }) => trials === most)
-    .reduce<Candidate | null>((best, each) => (best === null || low(each) > low(best) ? each : best), null);
+  const low = (each: Candidate | null): number => each?.figure?.low ?? -1;
+  const better = (best: Candidate | null, each: Candidate): Candidate =>
+    best !== null && low(best) >= low(each) ? best : each;
+  const known = rated.filter(({ trials }) => trials === most).reduce(better, null);
+  // Guests from before a change have most runs at first: a newcomer whose range begins above their mean is better all the same.
+  const promising = rated.reduce(better, null);
+  return low(promising) > (known?.figure?.value ?? 1) ? promising : known;
 }

@@ -14,7 +14,8 @@ export const mastheadTexts = topic("masthead", {
   lengths: "Lengths in",
   help: "Help",
   keys: "Keys",
-  cannotChange: "The language stays: this browser does not keep the project. Save it as a file first.",
+  cannotChange:
+    "The language stays as it is: the page would have to load anew, and this browser does not keep the project just now. Save it as a file first.",
   theme: "Theme",
   themes: {
     auto: "Theme: auto",

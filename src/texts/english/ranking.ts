@@ -17,9 +17,10 @@ export const rankingTexts = topic("ranking", {
   onAverage: (balls: string, seconds: string) => `${balls} on average · ${seconds} s`,
   rowAbout: "a row has these numbers",
   rowWhy:
-    "What the list goes by, its range, balls home on average, seconds: the routine’s sheet explains each.",
+    "What the list goes by, the range in which the true value lies 19 times out of 20, the balls home on average, and the seconds the moves take: the sheet of a routine explains each.",
   mayBeBest: "· ≈\u00a0may be as good as the best",
   fewRuns: (runs: number) => `· only ${runs} runs: others did better`,
+  fromRuns: (runs: number) => `· from ${runs} ${runs === 1 ? "run" : "runs"}`,
   tooLong: (seconds: number) => `! longer than the ${seconds} s allowed`,
   notTested: (why: string) => `! could not be tested: ${why}`,
   waiting: "waiting for its first runs",

@@ -19,6 +19,7 @@ export const rankingTexts: Catalogue["ranking"] = {
     "Wonach die Liste geht, der Bereich, in dem der wahre Wert in 19 von 20 Fällen liegt, die Bälle im Ziel im Schnitt und die Sekunden der Züge: Das Blatt einer Routine erklärt jede.",
   mayBeBest: "· ≈\u00a0vielleicht so gut wie die beste",
   fewRuns: (runs) => `· nur ${runs} Läufe: Andere waren besser`,
+  fromRuns: (runs) => `· aus ${runs} ${runs === 1 ? "Lauf" : "Läufen"}`,
   tooLong: (seconds) => `! länger als die erlaubten ${seconds} s`,
   notTested: (why) => `! konnte nicht probiert werden: ${why}`,
   waiting: "wartet auf die ersten Läufe",

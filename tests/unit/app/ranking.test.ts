@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { type Candidate, newCandidate } from "../../../src/app/state/candidate.ts";
 import { type RaceWish, showRace } from "../../../src/app/state/openRace.ts";
 import { type Opener, Ranking } from "../../../src/app/state/ranking.svelte.ts";
 import type { Workers } from "../../../src/app/state/workers.ts";
 import type { Routine } from "../../../src/model/routine.ts";
+import { wilson } from "../../../src/num/interval.ts";
 import { homeBy } from "../../../src/search/objective.ts";
 import { Race } from "../../../src/search/race.ts";
 import { coinProject, coinRoutine, tossBatch } from "../../support/pretendRace.ts";
@@ -58,6 +60,21 @@ describe("the page's ranking", () => {
     const best = idsOf(ranking).slice(0, 4);
     await ranking.start(coinProject, coins(9), ["coin2"]);
     expect(wishes[1]).toMatchObject({ wantedIds: ["coin2"], previewIds: best });
+  });
+
+  it("has no guest for its best that a newcomer has left behind", () => {
+    const ranking = new Ranking(opener(workers()));
+    const row = (number: number, home: number, trials: number): Candidate => ({
+      ...newCandidate(coinProject, coinRoutine(number)),
+      ...{ figure: wilson(home, trials), trials, isFresh: false },
+    });
+    const bestOf = (...rows: readonly Candidate[]): string | undefined => {
+      ranking.candidates = rows;
+      return ranking.best?.routine.id;
+    };
+    expect(bestOf(row(1, 3, 10), row(2, 0, 23))).toBe("coin1");
+    // Nine of ten may be luck where hundreds are tried; half of the guest's runs are none.
+    expect(bestOf(row(1, 7, 10), row(2, 12, 23))).toBe("coin2");
   });
 
   it("is a race: the best first, the poor given up early, the best with fresh runs", async () => {
