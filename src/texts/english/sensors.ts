@@ -87,7 +87,7 @@ export const sensorsTexts = topic("sensors", {
     },
     airC: {
       label: "Air where it drives",
-      why: "It times its echo as in air of 20 °C. Sound is slower in the cold: in a hall of 10 °C everything seems 1.75 % farther, 17.5 mm at 1 m.",
+      why: "An echo of sound is timed as in air of 20 °C. Sound is slower in the cold: in a hall of 10 °C everything seems 1.75 % farther, 17.5 mm at 1 m. Light does not care: leave it at 20.",
     },
     errorSdDeg: {
       label: "Every move off by",

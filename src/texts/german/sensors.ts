@@ -86,7 +86,7 @@ export const sensorsTexts: Catalogue["sensors"] = {
     },
     airC: {
       label: "Luft, in der er fährt",
-      why: "Er misst die Laufzeit wie in Luft von 20 °C. In der Kälte ist der Schall langsamer: In einer Halle mit 10 °C scheint alles 1,75 % weiter weg, 17,5 mm auf 1 m.",
+      why: "Das Echo eines Tons gilt wie in Luft von 20 °C. In der Kälte ist Schall langsamer: In einer Halle mit 10 °C scheint alles 1,75 % weiter weg, 17,5 mm auf 1 m. Bei Licht bleibt es bei 20.",
     },
     errorSdDeg: {
       label: "Jeder Zug daneben um",
