@@ -109,6 +109,12 @@ describe("a link", () => {
     await other.reload();
     await goTo(other, "Zone");
     await expect.poll(() => valueIn(other, WIDTH)).toBe("1160");
+    // Nor when it is kept while the reload, which goes to the link, is under way.
+    await kept(other);
+    await other.evaluate((hash) => history.replaceState(null, "", hash), new URL(link).hash);
+    await other.reload();
+    await goTo(other, "Zone");
+    await expect.poll(() => valueIn(other, WIDTH)).toBe("1160");
   });
 
   it.each(["#w1=AAAA", "#w1=%%%", `#w1=${"A".repeat(500_000)}`])(

@@ -70,12 +70,18 @@ export class Desk {
       const { homeless } = rescued;
       if (homeless) return this.openText(homeless.text, homeless.name);
     }
-    if (isLink(hash) && !rescued?.hashes.includes(hash) && (await this.openLink(hash))) return;
+    const isTaken = rescued?.hashes.includes(hash) || (isReload() && readTabSetting("link") === hash);
+    if (isLink(hash) && !isTaken && (await this.openLink(hash))) return;
     // A link that was refused stays told beside what is opened in its place.
     const refused = this.badFile;
     await listed;
     await this.#openLast();
     this.badFile = refused;
+  }
+
+  /** The project of a link is a page now: a reload under way, which still has the link in its address, must not open that anew. */
+  takeLink(hash: string): void {
+    writeTabSetting("link", hash);
   }
 
   async #openLast(): Promise<void> {
@@ -261,4 +267,9 @@ export class Desk {
       this.shelf.pages.filter((page) => page.id !== this.page?.id).map((page) => page.name),
     );
   }
+}
+
+function isReload(): boolean {
+  const [how] = performance.getEntriesByType("navigation");
+  return (how as PerformanceNavigationTiming | undefined)?.type === "reload";
 }
