@@ -33,6 +33,8 @@ export async function takeRescued(shelf: Shelf): Promise<Rescued> {
   for (const key of settingsLike(RESCUE)) {
     const rescue = readRescue(readSetting(key));
     const id = rescue && (await putBack(shelf, rescue));
+    // Only one can lie open: the others stay until the database takes them.
+    if (rescue && !id && homeless) continue;
     forgetSetting(key);
     if (!rescue) continue;
     hashes.push(rescue.hash);

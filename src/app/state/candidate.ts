@@ -5,6 +5,9 @@ import type { Rate } from "../../num/interval.ts";
 import { type StressSummary, summarise } from "../../score/stress.ts";
 import type { TrialBatch } from "../../trial/outcome.ts";
 
+/** Of fewer runs the number is said: "80 of 100" may then be 8 of 10. */
+export const FEW_RUNS = 100;
+
 /** A routine on the page, with what is known of it so far. */
 export interface Candidate {
   readonly routine: Routine;

@@ -220,6 +220,27 @@ describe("what a page that goes could not write any more", () => {
     expect([next.draft?.file.project.note, next.saveState]).toEqual(["The last word.", "failed"]);
   });
 
+  it("waits where two were left and neither can be kept: one lies open, the other is not lost", async () => {
+    const memory = memoryStore();
+    const full = { ...memory, update: () => Promise.reject(new Error("full")) };
+    for (const note of ["One.", "Two."]) {
+      const desk = await deskOn(full);
+      desk.draft?.edit("note", note);
+      desk.leave("");
+      await desk.flush();
+    }
+    const next = new Desk(new Shelf(full));
+    await next.start("");
+    expect(rescues()).toHaveLength(1);
+    next.leave("");
+    await new Desk(new Shelf(memory)).start("");
+    const kept = [...memory.content.values()].map((page) => JSON.stringify(page));
+    expect(kept.some((text) => text.includes("One.")) && kept.some((text) => text.includes("Two."))).toBe(
+      true,
+    );
+    expect(rescues()).toEqual([]);
+  });
+
   it("is thrown away with its project", async () => {
     const memory = memoryStore();
     const desk = await deskOn(memory);
